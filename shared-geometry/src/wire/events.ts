@@ -1,5 +1,6 @@
 import type { CaptureState, Peers } from "./hello.ts";
 import type { Estimate } from "./estimate.ts";
+import type { Pairing } from "./pairing.ts";
 import type { LiveCheckpoint, Rep } from "./rep.ts";
 import type { PracticeCommand, PracticeState, SessionView } from "./practice.ts";
 
@@ -26,6 +27,8 @@ export interface FromRelay {
   captureState: (state: CaptureState) => void;
   practice: (state: PracticeState) => void;
   peers: (peers: Peers) => void;
+  /** To ground screens only, as they connect and at each change of address. */
+  pairing: (pairing: Pairing) => void;
   /** Something the relay dropped or could not do: one sentence. */
   trouble: (sentence: string) => void;
 }
