@@ -1,0 +1,6 @@
+export {
+  findChromium,
+  launchChromium,
+  launchChromiumWithProfile,
+  type LaunchOptions,
+} from "../../client-capture/measure/chromium.ts";
