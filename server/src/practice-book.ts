@@ -1,0 +1,19 @@
+import type { Acknowledgement } from "@overcue/shared-geometry/wire/events";
+import type { PracticeCommand, PracticeState, SessionView } from "@overcue/shared-geometry/wire/practice";
+import type { Rep } from "@overcue/shared-geometry/wire/rep";
+
+/** What the relay needs of the practice: the rules and the book behind one door. */
+export interface PracticeBook {
+  /**
+   * Resolves when the rep is durably written and the practice has moved on; the same id again changes nothing.
+   * Rejects where it could not be written: the phone is told and keeps the rep.
+   */
+  addRep(rep: Rep): Promise<void>;
+  state(): PracticeState;
+  /** `by`: who asks, as the others will read it. */
+  command(command: PracticeCommand, by: string): Acknowledgement;
+  sessionView(): SessionView;
+  /** Calls `listener` after every change of `state()`; answers how to stop that. */
+  onChange(listener: () => void): () => void;
+  close(): void;
+}
