@@ -1,0 +1,60 @@
+import { describe, expect, it } from "vitest";
+import { project } from "@overcue/shared-geometry/camera-project";
+import { defaultCamera } from "@overcue/shared-geometry/default-camera";
+import { defaultStation } from "@overcue/shared-geometry/default-station";
+import { clubHead } from "@overcue/shared-geometry/head-point";
+import { liftShaft } from "@overcue/shared-geometry/lift-shaft";
+import type { LiftObservation } from "@overcue/shared-geometry/lift-observation";
+import { worldPoint } from "@overcue/shared-geometry/point";
+import { readOutsOf } from "@overcue/shared-geometry/read-outs-of";
+import { directionOf } from "@overcue/shared-geometry/shaft-angles";
+import type { Handed } from "@overcue/shared-geometry/station";
+import { metres, milliseconds, pixels, radians } from "@overcue/shared-geometry/units";
+
+const deg = Math.PI / 180;
+
+describe.each<Handed>(["right", "left"])("lift, %s-handed", (handed) => {
+  const camera = defaultCamera(pixels(720), pixels(1280), handed);
+  const settings = defaultStation("7-iron", handed);
+
+  it.each([
+    ["arm level going back", -100, 55, 0.1, 0.45, 1.2, { defined: true }],
+    ["shaft level going back", 175, 2, 0.0, 0.5, 0.9, { defined: false, reason: "too-flat" }],
+    ["top", 10, 10, -0.2, 0.7, 1.7, { defined: false, reason: "too-flat" }],
+  ])("L1 gives back the shaft it was drawn from: %s", (_, azimuth, elevation, x, y, z, butt) => {
+    const toHead = directionOf(azimuth * deg, elevation * deg);
+    const grip = worldPoint(x, y, z);
+    const seenGrip = project(camera, grip);
+    const seenHead = project(camera, clubHead({ grip, toHead }, settings));
+    if (!seenGrip || !seenHead) throw new Error("not in front of the camera");
+    const long = Math.hypot(seenHead.x - seenGrip.x, seenHead.y - seenGrip.y);
+    const observation: LiftObservation = {
+      t: milliseconds(0),
+      grip: seenGrip,
+      gripAlongSd: pixels(3),
+      offsetSd: pixels(1),
+      direction: { x: (seenHead.x - seenGrip.x) / long, y: (seenHead.y - seenGrip.y) / long },
+      angleSd: radians(0.5 * deg),
+      head: { at: seenHead, alongSd: pixels(3) },
+      depth: { kind: "along-target-line", x: metres(x), sd: metres(0.05) },
+    };
+    const lift = liftShaft(camera, observation, settings);
+    if (!lift.ok) throw new Error(lift.reason);
+    const misses = lift.candidates.map((candidate) =>
+      Math.hypot(
+        candidate.toHead.x - toHead.x,
+        candidate.toHead.y - toHead.y,
+        candidate.toHead.z - toHead.z,
+        candidate.grip.x - x,
+        candidate.grip.y - y,
+        candidate.grip.z - z,
+      ),
+    );
+    expect(Math.min(...misses)).toBeLessThan(1e-6);
+    const best = lift.candidates[misses.indexOf(Math.min(...misses))];
+    if (!best) throw new Error("no candidate");
+    const readOuts = readOutsOf(best, settings, "arm-level-back");
+    expect(readOuts.buttPoint).toMatchObject(butt);
+    expect(readOuts.headPoint).toStrictEqual({ defined: false, reason: "not-read-here" });
+  });
+});
