@@ -1,0 +1,81 @@
+import { checkpointIds, type CheckpointId } from "@overcue/shared-geometry/checkpoints";
+import { milliseconds, type Milliseconds } from "@overcue/shared-geometry/units";
+import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
+import { dateCheckpoints, type CheckpointTime } from "./date-checkpoints.ts";
+import type { FollowedSample } from "./follow-swing.ts";
+import { kindOfRep, refuseRep, type RepKind } from "./judge-rep.ts";
+import { repSamples } from "./rep-samples.ts";
+import type { NotARep, Segment } from "./segment-reps.ts";
+import { shaftAt } from "./shaft-at.ts";
+
+/** A checkpoint with the shaft as it was there; null where the shaft was not known at that instant. */
+export interface DatedCheckpoint extends CheckpointTime {
+  readonly shaft: ShaftInWorld | null;
+}
+
+export interface Tempo {
+  readonly backswingSeconds: number;
+  readonly downswingSeconds: number;
+  readonly ratio: number;
+}
+
+export interface FinishedRep {
+  readonly kind: RepKind;
+  readonly startedAt: Milliseconds;
+  readonly endedAt: Milliseconds;
+  readonly checkpoints: readonly DatedCheckpoint[];
+  /** From setting off to the (first) top, and from the (last) top to impact; null where one of them was not seen. */
+  readonly tempo: Tempo | null;
+  readonly complete: boolean;
+  readonly missing: readonly CheckpointId[];
+  readonly trackedShare: number;
+  readonly samples: readonly FollowedSample[];
+}
+
+/** What a half swing is not expected to show, and a rep out of a flow. */
+const notExpected: Readonly<Record<RepKind, readonly CheckpointId[]>> = {
+  full: [],
+  rehearsal: [],
+  pump: [],
+  flow: ["address"],
+  half: ["arm-level-back", "arm-level-down"],
+};
+
+/** Turns a movement into a rep with dated checkpoints and tempo, or says why it is none. */
+export function finishRep(
+  kept: readonly FollowedSample[],
+  segment: Segment,
+): { readonly rep: FinishedRep } | { readonly refused: NotARep } {
+  const cut = repSamples(kept, segment);
+  if (cut === null) return { refused: "club-lost" };
+  const refused = refuseRep(cut, segment);
+  if (refused !== null) return { refused };
+  const times = dateCheckpoints(cut, segment);
+  const at = (checkpoint: CheckpointId): number | null =>
+    times.find((time) => time.checkpoint === checkpoint)?.t ?? null;
+  const impact = at("impact");
+  if (impact === null) return { refused: "no-impact" };
+  const top = at("top");
+  const firstTop = segment.tops.length > 1 ? (segment.tops[0]?.t ?? top) : top;
+  const backswingSeconds = firstTop === null ? null : (firstTop - cut.setOffAt) / 1000;
+  const downswingSeconds = top === null ? null : (impact - top) / 1000;
+  const kind = kindOfRep(cut, segment, downswingSeconds);
+  const missing = checkpointIds.filter((id) => at(id) === null && !notExpected[kind].includes(id));
+  const swung = cut.samples.filter((sample) => sample.t >= cut.setOffAt && sample.t <= impact);
+  return {
+    rep: {
+      kind,
+      startedAt: milliseconds(cut.setOffAt),
+      endedAt: milliseconds(segment.endedAt),
+      checkpoints: times.map((time) => ({ ...time, shaft: shaftAt(cut.samples, time.t, time.sd) })),
+      tempo:
+        backswingSeconds !== null && downswingSeconds !== null && backswingSeconds > 0 && downswingSeconds > 0
+          ? { backswingSeconds, downswingSeconds, ratio: backswingSeconds / downswingSeconds }
+          : null,
+      complete: missing.length === 0,
+      missing,
+      trackedShare: swung.length === 0 ? 0 : swung.filter((sample) => sample.tracked).length / swung.length,
+      samples: cut.samples,
+    },
+  };
+}

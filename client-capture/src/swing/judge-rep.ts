@@ -1,0 +1,56 @@
+import { median } from "./median.ts";
+import type { RepSamples } from "./rep-samples.ts";
+import type { NotARep, Segment } from "./segment-reps.ts";
+import { swingTuning } from "./swing-tuning.ts";
+
+export type RepKind = "full" | "half" | "pump" | "flow" | "rehearsal";
+
+/** Why a movement that went back, turned and came down is still no rep; null where it is one. */
+export function refuseRep(rep: RepSamples, segment: Segment): NotARep | null {
+  const grips = rep.samples.flatMap((sample) =>
+    sample.shaft === null ? [] : [{ t: sample.t, grip: sample.shaft.grip }],
+  );
+  const start = rep.rest?.hands ?? grips.find((sample) => sample.t >= rep.setOffAt)?.grip;
+  const peak = segment.tops[0];
+  if (start === undefined || peak === undefined) return "club-lost";
+  const farthest = Math.max(
+    0,
+    ...grips
+      .filter((sample) => sample.t >= rep.setOffAt && sample.t <= segment.passedLowAt)
+      .map(({ grip }) => Math.hypot(grip.x - start.x, grip.y - start.y, grip.z - start.z)),
+  );
+  if (farthest < swingTuning.leastHandTravel) return "hands-stayed";
+  if (wentUpInFront(rep, peak.t)) return "not-behind";
+  if (footShift(rep) > swingTuning.mostFootShift) return "walked";
+  return null;
+}
+
+/** A club lifted in front of the body passes level across the target line; a backswing passes level pointing away from the target. */
+function wentUpInFront(rep: RepSamples, topAt: number): boolean {
+  const level = rep.samples.filter(
+    ({ t, shaft }) => t >= rep.setOffAt && t <= topAt && shaft !== null && Math.abs(shaft.toHead.z) < 0.42,
+  );
+  if (level.length < 2) return false;
+  return median(level.map((sample) => sample.shaft?.toHead.x ?? 0)) > -0.35;
+}
+
+function footShift(rep: RepSamples): number {
+  const feet = rep.samples.flatMap((sample) => (sample.feet === null ? [] : [sample.feet]));
+  const third = Math.floor(feet.length / 3);
+  if (third === 0) return 0;
+  const early = feet.slice(0, third);
+  const late = feet.slice(-third);
+  const shift = (axis: "x" | "y"): number => median(late.map((p) => p[axis])) - median(early.map((p) => p[axis]));
+  return Math.hypot(shift("x"), shift("y"));
+}
+
+/** Seconds of downswing decide a rehearsal; more than one top a pump; no rest and a club forward of the ball a flow. */
+export function kindOfRep(rep: RepSamples, segment: Segment, downSeconds: number | null): RepKind {
+  if (segment.tops.length > 1) return "pump";
+  const peak = Math.max(...segment.tops.map((top) => top.angle));
+  if (peak < swingTuning.fullPeak) return "half";
+  const forward = segment.forwardBefore?.angle ?? 0;
+  if (rep.rest === null && forward < -swingTuning.flowForward) return "flow";
+  if (downSeconds !== null && downSeconds > swingTuning.rehearsalDown) return "rehearsal";
+  return "full";
+}

@@ -1,0 +1,152 @@
+import type { FollowedSample } from "./follow-swing.ts";
+import { swingTuning } from "./swing-tuning.ts";
+
+/** Why a movement of the club was not taken for a rep. A closed list, for the screens and the tests. */
+export type NotARep = "too-short" | "hands-stayed" | "not-behind" | "walked" | "club-lost" | "too-long" | "no-impact";
+
+/** The part of a movement that the club is in. */
+export type SwingPhase = "still" | "back" | "top" | "down" | "through" | "hold" | "unknown";
+
+interface Extreme {
+  readonly t: number;
+  readonly angle: number;
+}
+
+/** A movement that may become a rep. Times in milliseconds. */
+export interface Movement {
+  readonly stage: "back" | "down" | "through";
+  readonly leftLowAt: number;
+  /** The extremes of the swing angle so far: each top, and the turn between two tops of a pump. */
+  readonly tops: readonly Extreme[];
+  readonly turns: readonly Extreme[];
+  readonly running: Extreme;
+  readonly passedLowAt: number | null;
+}
+
+export interface Segmenting {
+  /** The last moment at which the club hung low, with no movement since. */
+  readonly lastLow: FollowedSample | null;
+  /** Least swing angle since the club last came down: how far forward of the ball it went. */
+  readonly forward: Extreme | null;
+  readonly movement: Movement | null;
+  readonly lastSeenAt: number;
+}
+
+export const startSegmenting: Segmenting = {
+  lastLow: null,
+  forward: null,
+  movement: null,
+  lastSeenAt: -Infinity,
+};
+
+/** A movement that went back, turned, and came down past the low. */
+export interface Segment {
+  readonly leftLowAt: number;
+  readonly tops: readonly Extreme[];
+  readonly turns: readonly Extreme[];
+  readonly passedLowAt: number;
+  readonly endedAt: number;
+  readonly forwardBefore: Extreme | null;
+}
+
+type Verdict = { readonly segment: Segment } | { readonly refused: NotARep } | null;
+
+/**
+ * Follows the swing angle back, to its top, down and through; pumps add tops. One sample at a time; the verdict comes when the
+ * movement is over. Times are the samples' own.
+ */
+export function segmentReps(
+  state: Segmenting,
+  sample: FollowedSample,
+): { readonly state: Segmenting; readonly verdict: Verdict } {
+  if (sample.angle === null) return loseClub(state, sample);
+  const seen = { ...state, lastSeenAt: sample.t };
+  const here: Extreme = { t: sample.t, angle: sample.angle };
+  return seen.movement === null ? watchLow(seen, sample, here) : follow(seen, seen.movement, sample, here);
+}
+
+function loseClub(state: Segmenting, sample: FollowedSample): { state: Segmenting; verdict: Verdict } {
+  const { movement } = state;
+  if (movement === null || sample.t - state.lastSeenAt <= swingTuning.longestGap) return { state, verdict: null };
+  if (movement.passedLowAt !== null) return finish(state, movement, movement.passedLowAt, state.lastSeenAt);
+  return { state: { ...state, movement: null, lastLow: null, forward: null }, verdict: { refused: "club-lost" } };
+}
+
+function watchLow(state: Segmenting, sample: FollowedSample, here: Extreme): { state: Segmenting; verdict: Verdict } {
+  const isLow = Math.abs(here.angle) < swingTuning.lowClub;
+  if (isLow) {
+    const forward = state.forward === null || here.angle < state.forward.angle ? here : state.forward;
+    const stale = sample.t - forward.t > 2500;
+    return { state: { ...state, lastLow: sample, forward: stale ? here : forward }, verdict: null };
+  }
+  if (here.angle < 0) {
+    const forward = state.forward === null || here.angle < state.forward.angle ? here : state.forward;
+    return { state: { ...state, forward }, verdict: null };
+  }
+  if (here.angle < swingTuning.leavesLow) return { state, verdict: null };
+  const { lastLow } = state;
+  if (lastLow === null || sample.t - lastLow.t > swingTuning.longestBack) return { state, verdict: null };
+  const movement: Movement = {
+    stage: "back",
+    leftLowAt: lastLow.t,
+    tops: [],
+    turns: [],
+    running: here,
+    passedLowAt: null,
+  };
+  return { state: { ...state, movement }, verdict: null };
+}
+
+function follow(
+  state: Segmenting,
+  movement: Movement,
+  sample: FollowedSample,
+  here: Extreme,
+): { state: Segmenting; verdict: Verdict } {
+  const { running } = movement;
+  const keep = (next: Movement): { state: Segmenting; verdict: Verdict } => ({
+    state: { ...state, movement: next },
+    verdict: null,
+  });
+  if (movement.stage !== "through" && sample.t - movement.leftLowAt > swingTuning.longestRep) {
+    return { state: { ...state, movement: null, lastLow: null, forward: null }, verdict: { refused: "too-long" } };
+  }
+  if (movement.stage === "back") {
+    if (here.angle >= running.angle) return keep({ ...movement, running: here });
+    if (here.angle > running.angle - swingTuning.reversal) return keep(movement);
+    return keep({ ...movement, stage: "down", tops: [...movement.tops, running], running: here });
+  }
+  if (movement.stage === "down") {
+    if (Math.abs(here.angle) < swingTuning.lowClub || here.angle < 0) {
+      return keep({ ...movement, stage: "through", running: here, passedLowAt: here.t });
+    }
+    if (here.angle <= running.angle) return keep({ ...movement, running: here });
+    if (here.angle < running.angle + swingTuning.reversal) return keep(movement);
+    return keep({ ...movement, stage: "back", turns: [...movement.turns, running], running: here });
+  }
+  const passedLowAt = movement.passedLowAt ?? here.t;
+  const further = here.angle <= running.angle;
+  const turned = here.angle > running.angle + swingTuning.throughReversal;
+  const over = sample.t - passedLowAt > swingTuning.longestThrough;
+  if (!turned && !over) return keep(further ? { ...movement, running: here } : movement);
+  return finish(state, movement, passedLowAt, turned ? running.t : sample.t);
+}
+
+function finish(
+  state: Segmenting,
+  movement: Movement,
+  passedLowAt: number,
+  endedAt: number,
+): { state: Segmenting; verdict: Verdict } {
+  const segment: Segment = {
+    leftLowAt: movement.leftLowAt,
+    tops: movement.tops,
+    turns: movement.turns,
+    passedLowAt,
+    endedAt,
+    forwardBefore: state.forward,
+  };
+  const peak = Math.max(...movement.tops.map((top) => top.angle));
+  const after: Segmenting = { ...state, movement: null, lastLow: null, forward: { ...movement.running } };
+  return { state: after, verdict: peak < swingTuning.leastPeak ? { refused: "too-short" } : { segment } };
+}

@@ -1,0 +1,79 @@
+import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
+import { finishRep, type DatedCheckpoint, type FinishedRep } from "./finish-rep.ts";
+import { followSwing, startUnrolling, type FollowedSample, type Unrolling } from "./follow-swing.ts";
+import { passLive, startPassing, type Passing } from "./pass-live.ts";
+import { segmentReps, startSegmenting, type NotARep, type Segmenting, type SwingPhase } from "./segment-reps.ts";
+import type { SwingSample } from "./swing-sample.ts";
+import { swingTuning } from "./swing-tuning.ts";
+
+export interface SwingClockState {
+  readonly unrolling: Unrolling;
+  readonly segmenting: Segmenting;
+  readonly passing: Passing;
+  /** The samples that a rep under way may still need, oldest first. */
+  readonly kept: readonly FollowedSample[];
+}
+
+export interface SwingClockOutput {
+  readonly phase: SwingPhase;
+  /** The checkpoint last passed in the movement under way, or the one that is held. */
+  readonly checkpoint: CheckpointId | null;
+  /** Checkpoints passed just now, slowly enough to be read live. */
+  readonly passed: readonly DatedCheckpoint[];
+  readonly finished: FinishedRep | null;
+  readonly refused: NotARep | null;
+}
+
+export const startSwingClock: SwingClockState = {
+  unrolling: startUnrolling,
+  segmenting: startSegmenting,
+  passing: startPassing,
+  kept: [],
+};
+
+/**
+ * The stage that finds reps and their checkpoints. Samples come in order of time; one that does not is left out.
+ * `passed` is told live and once; the finished rep's checkpoints come from a fit through the whole rep and replace them.
+ */
+export function runSwingClock(
+  state: SwingClockState,
+  sample: SwingSample,
+): { readonly state: SwingClockState; readonly output: SwingClockOutput } {
+  const last = state.kept[state.kept.length - 1];
+  if (last !== undefined && sample.t <= last.t) return { state, output: quiet };
+  const followed = followSwing(state.unrolling, sample);
+  const segmented = segmentReps(state.segmenting, followed.output);
+  const kept = keep(state.kept, followed.output, segmented.state);
+  const live = passLive(state.passing, kept, segmented.state.movement);
+  const over =
+    segmented.verdict === null
+      ? null
+      : "segment" in segmented.verdict
+        ? finishRep(kept, segmented.verdict.segment)
+        : segmented.verdict;
+  return {
+    state: { unrolling: followed.state, segmenting: segmented.state, passing: live.state, kept },
+    output: {
+      ...live.output,
+      finished: over !== null && "rep" in over ? over.rep : null,
+      refused: over !== null && "refused" in over ? over.refused : null,
+    },
+  };
+}
+
+const quiet: SwingClockOutput = { phase: "unknown", checkpoint: null, passed: [], finished: null, refused: null };
+
+/** Keeps what the movement under way needs, or the last few seconds where there is none. */
+function keep(
+  kept: readonly FollowedSample[],
+  sample: FollowedSample,
+  segmenting: Segmenting,
+): readonly FollowedSample[] {
+  const from =
+    segmenting.movement === null
+      ? sample.t - swingTuning.longestBack - 3000
+      : Math.min(segmenting.movement.leftLowAt - 3500, sample.t);
+  const first = kept[0];
+  if (first === undefined || first.t >= from) return [...kept, sample];
+  return [...kept.filter((old) => old.t >= from), sample];
+}

@@ -1,0 +1,26 @@
+import type { Milliseconds } from "@overcue/shared-geometry/units";
+import type { Point } from "@overcue/shared-geometry/point";
+import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
+
+/** A number with one standard deviation in its own unit. */
+export interface Estimated {
+  readonly value: number;
+  readonly sd: number;
+}
+
+/**
+ * One moment as the swing clock sees it, in the world frame. Whatever was not found is null; nothing is guessed here.
+ * `trailThighX`: x of the middle of the trail thigh, metres along the target line.
+ * `leadShoulderZ`: height of the lead shoulder, metres.
+ * `feet`: middle of the two ankles on the ground.
+ */
+export interface SwingSample {
+  readonly t: Milliseconds;
+  readonly shaft: ShaftInWorld | null;
+  /** Whether `shaft` rests on this moment's picture (else on the motion before and after it). */
+  readonly tracked: boolean;
+  readonly hands: { readonly place: Point<"world">; readonly sd: number } | null;
+  readonly leadShoulderZ: Estimated | null;
+  readonly trailThighX: Estimated | null;
+  readonly feet: Point<"ground"> | null;
+}

@@ -1,0 +1,51 @@
+const degree = Math.PI / 180;
+
+/** Every tuning number of the swing clock: unit, and which way to turn it. */
+export const swingTuning = {
+  /** Radians of swing angle under which the club hangs low, as at the ball. Larger: waggles hide more of the true start. */
+  lowClub: 40 * degree,
+  /** Radians past which a movement may be a backswing. Larger: slower to notice, fewer waggles followed. */
+  leavesLow: 60 * degree,
+  /** Least peak of a rep, radians: a shorter movement is a waggle or a brush. */
+  leastPeak: 75 * degree,
+  /** Least peak of a full swing, radians: below it the rep is a half. */
+  fullPeak: 200 * degree,
+  /** Radians by which the swing angle must come back from its extreme to count as a reversal. Larger: deaf to noise, and to small pumps. */
+  reversal: 22 * degree,
+  /** Least travel of the hands from where they were at address to the peak, metres. Larger: rejects re-grips and very short half swings. */
+  leastHandTravel: 0.22,
+  /** Most that the feet may shift within a rep, metres. */
+  mostFootShift: 0.3,
+  /** Longest gap without a shaft inside a rep, milliseconds. */
+  longestGap: 1200,
+  /** Longest a rep may take without a hold, milliseconds. */
+  longestRep: 15_000,
+  /** Longest time from leaving the low to the top and back: the low before must be this recent, milliseconds. */
+  longestBack: 8000,
+  /** Swing speed below which the club stands still, radians a second. */
+  stillRate: 10 * degree,
+  /** Hands' speed below which they stand still, metres a second. */
+  stillHands: 0.06,
+  /** How long both must stand still to be a rest or a hold, milliseconds. */
+  stillTime: 350,
+  /** The follow-through is over when the swing angle has turned back by this much, radians. */
+  throughReversal: 15 * degree,
+  /** Longest follow-through that is waited for, milliseconds. */
+  longestThrough: 1500,
+  /** Angular speed of the shaft up to which a checkpoint is shown as it happens, radians a second at 60 pictures a second; scales with the rate. */
+  liveRate: 250 * degree,
+  /** Seconds of downswing from which a rep is a slow rehearsal. */
+  rehearsalDown: 0.6,
+  /** Radians of swing angle forward of the ball from which a rep counts as started by flowing back. */
+  flowForward: 18 * degree,
+  /** Half-width of the window of a local fit, milliseconds at least, and radians or metres of change at most. */
+  fitWindow: { least: 34, angle: 28 * degree, height: 0.12 },
+  /** A hold belongs to a checkpoint when the club is this near, radians, or the hands this near in height, metres. */
+  holdNear: { angle: 14 * degree, height: 0.07 },
+  /** Hands and shoulder errors that do not average out over a rep, metres: they set the error of arm level and takeaway. */
+  lasting: { shoulder: 0.03, thigh: 0.05, hands: 0.02 },
+  /** Errors of the lifted elevation that do not average out, radians. */
+  lastingElevation: 1 * degree,
+  /** How many neighbouring samples share one error: fitted errors grow by its root. */
+  sharedErrors: 3,
+} as const;
