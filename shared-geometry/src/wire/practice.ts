@@ -170,6 +170,8 @@ export const practiceCommandSchema = z.discriminatedUnion("do", [
     heelLine: z.number().min(0.3).max(2),
     tolerance: z.number().min(0.01).max(0.2),
   }),
+  /** The free drill only: the band wanted at a checkpoint; null leaves the checkpoint out. */
+  z.object({ do: z.literal("set-wanted"), checkpoint: checkpointIdSchema, band: bandIdSchema.nullable() }),
   z.object({ do: z.literal("copy-drill"), drillId: z.string().max(80), name: z.string().trim().min(1).max(60) }),
   /** A drill as JSON text: an import, or an edited copy under its own id. */
   z.object({ do: z.literal("save-drill"), json: z.string().max(100_000) }),
