@@ -1,0 +1,43 @@
+import type { LineSweep } from "./line-sweep.ts";
+import type { ShaftTuning } from "./shaft-tuning.ts";
+
+/** A direction that the shaft may have, in working pixels about the window's middle. */
+export interface Candidate {
+  angle: number;
+  evidence: number;
+  offset: number;
+  end: number;
+}
+
+/** The sweep's best directions, best first, at least `candidateApart` from each other. At most `candidates` of them. */
+export function findCandidates(sweep: LineSweep, tuning: ShaftTuning): Candidate[] {
+  const { directions, step, evidence } = sweep;
+  const apart = Math.round(((tuning.candidateApart / 180) * Math.PI) / step);
+  const taken: Candidate[] = [];
+  const chosen: number[] = [];
+  while (taken.length < tuning.candidates) {
+    let best = -1;
+    let top = -Infinity;
+    for (let i = 0; i < directions; i++) {
+      const value = evidence[i] as number;
+      if (value <= top) continue;
+      if (chosen.some((other) => near(i, other, directions) < apart)) continue;
+      best = i;
+      top = value;
+    }
+    if (best < 0) break;
+    chosen.push(best);
+    taken.push({
+      angle: best * step,
+      evidence: top,
+      offset: sweep.offset[best] as number,
+      end: sweep.end[best] as number,
+    });
+  }
+  return taken;
+}
+
+const near = (a: number, b: number, directions: number): number => {
+  const away = Math.abs(a - b) % directions;
+  return Math.min(away, directions - away);
+};

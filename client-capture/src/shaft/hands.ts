@@ -1,0 +1,54 @@
+import type { Body, Landmark } from "../pipeline/body.ts";
+import { landmarkIndex } from "../pipeline/body.ts";
+
+/** Where the hands hold the club, as the pose alone says, and the length that everything is scaled by. In picture pixels. */
+export interface Hands {
+  x: number;
+  y: number;
+  torso: number;
+  /** Mean visibility of what the place rests on, 0 to 1. */
+  seen: number;
+}
+
+const missing: Landmark = { x: 0, y: 0, visibility: 0 };
+
+/**
+ * Middle of the hands from wrists and index fingers. A hand counts by its visibility squared, so that a hidden hand hardly pulls the
+ * middle away from the seen one. Null where no landmark carries any weight or the torso has no length.
+ */
+export function readHands(body: Body): Hands | null {
+  const at = (index: number): Landmark => body.landmarks[index] ?? missing;
+  const torso = torsoLength(body);
+  let x = 0;
+  let y = 0;
+  let weights = 0;
+  let seen = 0;
+  for (const [wrist, index] of [
+    [landmarkIndex.leftWrist, landmarkIndex.leftIndex],
+    [landmarkIndex.rightWrist, landmarkIndex.rightIndex],
+  ] as const) {
+    const visibility = at(wrist).visibility;
+    const weight = visibility * visibility + 1e-3;
+    x += weight * (0.3 * at(wrist).x + 0.7 * at(index).x);
+    y += weight * (0.3 * at(wrist).y + 0.7 * at(index).y);
+    weights += weight;
+    seen = Math.max(seen, visibility);
+  }
+  if (!(torso > 4) || !Number.isFinite(x + y)) return null;
+  return { x: x / weights, y: y / weights, torso, seen };
+}
+
+/** Middle of the shoulders to middle of the hips; a strongly bent back is made up for by the thighs. */
+function torsoLength(body: Body): number {
+  const at = (index: number): Landmark => body.landmarks[index] ?? missing;
+  const middle = (a: number, b: number): readonly [number, number] => [
+    (at(a).x + at(b).x) / 2,
+    (at(a).y + at(b).y) / 2,
+  ];
+  const shoulders = middle(landmarkIndex.leftShoulder, landmarkIndex.rightShoulder);
+  const hips = middle(landmarkIndex.leftHip, landmarkIndex.rightHip);
+  const knees = middle(landmarkIndex.leftKnee, landmarkIndex.rightKnee);
+  const back = Math.hypot(shoulders[0] - hips[0], shoulders[1] - hips[1]);
+  const thigh = Math.hypot(knees[0] - hips[0], knees[1] - hips[1]);
+  return Math.max(back, 1.15 * thigh);
+}
