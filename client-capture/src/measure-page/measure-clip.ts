@@ -1,0 +1,74 @@
+import type { FrameSource } from "../frames/frame-source.ts";
+import type { MeasureClient } from "../measuring/measure-client.ts";
+import type { ClipAnswer } from "../pipeline/finish-clip.ts";
+import type { PoseClient } from "../pose/pose-client.ts";
+import type { Body } from "../pipeline/body.ts";
+
+/** What became of a frame: its time, and its place in the answer (null where it could not be measured). */
+export interface ClipFrame {
+  readonly t: number;
+  readonly measured: number | null;
+}
+
+export interface MeasuredClip {
+  readonly frames: readonly ClipFrame[];
+  readonly answer: ClipAnswer;
+  readonly failures: readonly string[];
+  readonly millisecondsPerPose: number;
+  readonly millisecondsPerShaft: number;
+}
+
+/**
+ * Every frame of a clip through the pose model and the measuring stages. The pose of the next frame is found while the shaft of this one
+ * is searched, each in its worker. A frame that fails is counted and the clip goes on.
+ */
+export async function measureClip(
+  source: FrameSource,
+  pose: PoseClient,
+  measure: MeasureClient,
+  onFrame: (done: number) => void,
+): Promise<MeasuredClip> {
+  const frames: ClipFrame[] = [];
+  const failures: string[] = [];
+  let posing = 0;
+  let searching = 0;
+  let measured = 0;
+  let body: Body | null = null;
+  let underWay: Promise<void> = Promise.resolve();
+
+  for (let frame = await source.next(); frame !== null; frame = await source.next()) {
+    const { image, rotation, captureTime, index } = frame;
+    try {
+      const copy = "displayWidth" in image ? image.clone() : await createImageBitmap(image);
+      const answer = await pose.find(copy, rotation, captureTime);
+      body = answer.body;
+      posing += answer.tookMs;
+    } catch (error) {
+      failures.push(`frame ${String(index)}: pose: ${whyOf(error)}`);
+    }
+    await underWay;
+    measure.tellBody(body);
+    underWay = measure.measure(image, rotation, captureTime).then(
+      ({ tookMs }) => {
+        searching += tookMs;
+        frames.push({ t: captureTime, measured: measured++ });
+        onFrame(frames.length);
+      },
+      (error: unknown) => {
+        failures.push(`frame ${String(index)}: ${whyOf(error)}`);
+        frames.push({ t: captureTime, measured: null });
+      },
+    );
+  }
+  await underWay;
+  const count = Math.max(1, frames.length);
+  return {
+    frames,
+    answer: await measure.finish(),
+    failures,
+    millisecondsPerPose: posing / count,
+    millisecondsPerShaft: searching / count,
+  };
+}
+
+const whyOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));

@@ -1,0 +1,86 @@
+import { ray } from "@overcue/shared-geometry/camera-ray";
+import type { Camera } from "@overcue/shared-geometry/camera";
+import { groundPoint, imagePoint, worldPoint, type Point } from "@overcue/shared-geometry/point";
+import type { StationSettings } from "@overcue/shared-geometry/station";
+import { along, type Vector } from "@overcue/shared-geometry/vector";
+import { landmarkIndex, type Body } from "./body.ts";
+import { followFeet, startFeet, type FeetState } from "./follow-feet.ts";
+import { handsInPicture } from "./hands-in-picture.ts";
+import { relativeInWorld } from "./relative-in-world.ts";
+
+interface Estimated {
+  readonly value: number;
+  readonly sd: number;
+}
+
+/** Where the parts of the body that matter are in the world, metres, one standard deviation each. */
+export interface BodyInWorld {
+  /** Middle of the two feet on the ground. */
+  readonly feet: Point<"ground">;
+  /** The hands' place along the target line and its spread: what the lift needs. */
+  readonly handsX: Estimated;
+  readonly hands: { readonly place: Point<"world">; readonly sd: number };
+  readonly leadShoulderZ: Estimated;
+  readonly trailThighX: Estimated;
+}
+
+export interface BodyState {
+  readonly feet: FeetState;
+}
+
+export const startBody: BodyState = { feet: startFeet };
+
+/** The model's depths of hands and shoulders against the feet are good to about this, metres (a hand's length more than its stated landmarks: from memory). */
+const modelDepthSd = 0.09;
+/** Landmarks are about this far off, metres at the body (from the capsule-figure trial: 4 to 15 cm at the worst checkpoints). */
+const landmarkSd = 0.04;
+
+/**
+ * The body in the world: the feet stand on the ground, and the model's own three-dimensional figure, turned into the world's axes, says
+ * how far in front of or behind them the hands and shoulders are. Null where the feet or the hands are not in the picture at all.
+ */
+export function bodyInWorld(
+  state: BodyState,
+  body: Body,
+  camera: Camera,
+  settings: StationSettings,
+): { readonly state: BodyState; readonly output: BodyInWorld | null } {
+  const feet = followFeet(state.feet, body, camera, settings);
+  const hands = handsInPicture(body, camera.handed);
+  if (hands === null) return { state: { feet: feet.state }, output: null };
+  const lead = camera.handed === "right" ? "left" : "right";
+  const trail = camera.handed === "right" ? "right" : "left";
+  const depthOf = (indices: readonly number[]): number =>
+    feet.output.place.x + relativeInWorld(body, camera, indices, ankles).x;
+  const sd = Math.hypot(feet.output.sdX, modelDepthSd);
+
+  const handsX = depthOf(hands.from);
+  const handsPlace = placeAtX(camera, hands.at, handsX);
+  const shoulderIndex = landmarkIndex[`${lead}Shoulder`];
+  const shoulder = body.landmarks[shoulderIndex];
+  const shoulderPlace = shoulder && placeAtX(camera, shoulder, depthOf([shoulderIndex]));
+  if (handsPlace === null || !shoulderPlace) return { state: { feet: feet.state }, output: null };
+  return {
+    state: { feet: feet.state },
+    output: {
+      feet: groundPoint(feet.output.place.x, feet.output.place.y),
+      handsX: { value: handsX, sd },
+      hands: { place: handsPlace, sd: landmarkSd },
+      leadShoulderZ: { value: shoulderPlace.z, sd: landmarkSd },
+      trailThighX: {
+        value: depthOf([landmarkIndex[`${trail}Hip`], landmarkIndex[`${trail}Knee`]]),
+        sd,
+      },
+    },
+  };
+}
+
+const ankles = [landmarkIndex.leftAnkle, landmarkIndex.rightAnkle];
+
+/** The point of the line of sight with that world x; null where the line of sight runs square to the target line. */
+function placeAtX(camera: Camera, at: { readonly x: number; readonly y: number }, x: number): Point<"world"> | null {
+  const sight = ray(camera, imagePoint(at.x, at.y));
+  if (Math.abs(sight.direction.x) < 0.05) return null;
+  const place: Vector = along(sight.origin, sight.direction, (x - sight.origin.x) / sight.direction.x);
+  return worldPoint(place.x, place.y, place.z);
+}

@@ -1,0 +1,25 @@
+import type { Body } from "../pipeline/body.ts";
+import type { Configuration } from "../pipeline/configuration.ts";
+import type { ClipAnswer } from "../pipeline/finish-clip.ts";
+import type { StepOutput } from "../pipeline/step.ts";
+
+export type ToMeasureWorker =
+  /** Starts anew: everything remembered of earlier pictures is dropped. */
+  | { readonly do: "start"; readonly configuration: Configuration; readonly keepForClip: boolean }
+  /** The newest answer of the pose model, for the pictures from here on; null: nobody was found. */
+  | { readonly do: "body"; readonly body: Body | null }
+  | {
+      readonly do: "measure";
+      readonly id: number;
+      /** Transferred; the worker closes it whatever happens. */
+      readonly image: VideoFrame | ImageBitmap;
+      readonly rotation: 0 | 90 | 180 | 270;
+      readonly t: number;
+    }
+  /** The clip is at its end: go over all of it once more, both ways in time. */
+  | { readonly do: "finish"; readonly id: number };
+
+export type FromMeasureWorker =
+  | { readonly told: "measured"; readonly id: number; readonly output: StepOutput; readonly tookMs: number }
+  | { readonly told: "finished"; readonly id: number; readonly answer: ClipAnswer }
+  | { readonly told: "failed"; readonly id: number; readonly why: string };
