@@ -8,6 +8,8 @@ export interface Hands {
   torso: number;
   /** Mean visibility of what the place rests on, 0 to 1. */
   seen: number;
+  /** How far the two hands' places lie apart: more than a grip's length means that one is wrong. */
+  apart: number;
 }
 
 const missing: Landmark = { x: 0, y: 0, visibility: 0 };
@@ -35,7 +37,11 @@ export function readHands(body: Body): Hands | null {
     seen = Math.max(seen, visibility);
   }
   if (!(torso > 4) || !Number.isFinite(x + y)) return null;
-  return { x: x / weights, y: y / weights, torso, seen };
+  const apart = Math.hypot(
+    at(landmarkIndex.leftIndex).x - at(landmarkIndex.rightIndex).x,
+    at(landmarkIndex.leftIndex).y - at(landmarkIndex.rightIndex).y,
+  );
+  return { x: x / weights, y: y / weights, torso, seen, apart };
 }
 
 /** Middle of the shoulders to middle of the hips; a strongly bent back is made up for by the thighs. */

@@ -14,6 +14,14 @@ export interface LineSweep {
   readonly scratch: StripScratch;
 }
 
+/** What is known of this picture beforehand. */
+export interface SweepLook {
+  /** 0 to 1: how far a line that was there all along can still be the shaft; 0 where the hands have moved from where they were. */
+  readonly still: number;
+  /** Standard deviation of the hands' place across the shaft, torso lengths. */
+  readonly offsetSd: number;
+}
+
 interface StripScratch {
   readonly sums: Int32Array;
   readonly changes: Int32Array;
@@ -41,14 +49,27 @@ export function makeLineSweep(half: number, tuning: ShaftTuning): LineSweep {
  * Along a line the contrast of its middle against both sides is judged block by block, by the local texture, and turned into evidence;
  * the best run from the hands outwards decides where the thing ends. `torso` in working pixels.
  */
-export function sweepLines(sweep: LineSweep, window: LineWindow, torso: number, tuning: ShaftTuning): void {
+export function sweepLines(
+  sweep: LineSweep,
+  window: LineWindow,
+  torso: number,
+  look: SweepLook,
+  tuning: ShaftTuning,
+): void {
   const halfTurn = sweep.directions / 2;
   for (let direction = 0; direction < halfTurn; direction++) {
-    sweepStrip(sweep, window, torso, tuning, direction);
+    sweepStrip(sweep, window, torso, look, tuning, direction);
   }
 }
 
-function sweepStrip(sweep: LineSweep, window: LineWindow, torso: number, tuning: ShaftTuning, direction: number): void {
+function sweepStrip(
+  sweep: LineSweep,
+  window: LineWindow,
+  torso: number,
+  look: SweepLook,
+  tuning: ShaftTuning,
+  direction: number,
+): void {
   const angle = direction * sweep.step;
   const cos = Math.cos(angle);
   const sin = Math.sin(angle);
@@ -68,12 +89,12 @@ function sweepStrip(sweep: LineSweep, window: LineWindow, torso: number, tuning:
   const changePlane = alongX ? window.changeSwapped : window.change;
   addStrip(sums, nowPlane, window, slope, forward, blocks, width, tuning.blockLength);
   addStrip(changes, changePlane, window, slope, forward, blocks, width, tuning.blockLength);
-  judgeStrip(sweep, blocks, width, torso, major, tuning);
+  judgeStrip(sweep, blocks, width, torso, major, look.still, tuning);
   // A step of one pixel across the strip moves the line's foot: along the normal by `across`, along the line by `along`.
   const across = alongX ? cos : -sin;
   const along = alongX ? sin : cos;
   const pixelsPerBlock = tuning.blockLength / major;
-  takeBest(sweep, direction, 0, 1, blocks, width, strip, across, along, pixelsPerBlock, torso, tuning);
+  takeBest(sweep, direction, 0, 1, blocks, width, strip, across, along, pixelsPerBlock, torso, look.offsetSd, tuning);
   takeBest(
     sweep,
     direction + sweep.directions / 2,
@@ -86,6 +107,7 @@ function sweepStrip(sweep: LineSweep, window: LineWindow, torso: number, tuning:
     along,
     pixelsPerBlock,
     torso,
+    look.offsetSd,
     tuning,
   );
 }
@@ -133,6 +155,7 @@ function judgeStrip(
   width: number,
   torso: number,
   major: number,
+  stillShare: number,
   tuning: ShaftTuning,
 ): void {
   const { sums, changes, runs } = sweep.scratch;
@@ -152,9 +175,11 @@ function judgeStrip(
     for (let i = flank; i < width - flank; i++) {
       const now = ridge(sums, row + i);
       const change = ridge(changes, row + i);
-      const both = now * change > 0 ? Math.min(Math.abs(now), Math.abs(change)) : 0;
-      const evidence =
-        tuning.contrastSlope * (Math.abs(now) * still + tuning.motionWeight * both * moved - tuning.contrastZero);
+      const lasting = Math.abs(now) * still;
+      const fresh = now * change > 0 ? Math.min(2 * Math.abs(now), Math.abs(change)) * moved : 0;
+      const strength =
+        stillShare * (lasting + tuning.motionWeight * fresh) + (1 - stillShare) * (1 + tuning.motionWeight) * fresh;
+      const evidence = tuning.contrastSlope * (strength - tuning.contrastZero);
       runs[row + i] = share * Math.max(tuning.gapEvidence, Math.min(tuning.fullEvidence, evidence));
     }
   }
@@ -173,6 +198,7 @@ function takeBest(
   along: number,
   pixelsPerBlock: number,
   torso: number,
+  offsetSd: number,
   tuning: ShaftTuning,
 ): void {
   const { runs } = sweep.scratch;
@@ -193,7 +219,7 @@ function takeBest(
         end = block;
       }
     }
-    const away = ((i - flank - strip) * across) / (tuning.offsetSd * torso);
+    const away = ((i - flank - strip) * across) / (offsetSd * torso);
     const prior = -Math.min(0.5 * away * away, 4);
     let score = top + prior;
     if (score <= best) continue;

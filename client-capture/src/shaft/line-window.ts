@@ -1,7 +1,8 @@
+import type { SlowBackground } from "./slow-background.ts";
 import type { WorkPicture } from "./work-picture.ts";
 
 /**
- * A square cut out of a working picture about the hands, `size` = 2 * `half` + 1 on a side, with the change since the picture before, and
+ * A square cut out of a working picture about the hands, `size` = 2 * `half` + 1 on a side, with the change against what stood there before, and
  * both again with rows and columns swapped, so that a strip of parallel lines always lies in neighbouring numbers.
  * Outside of the picture the nearest pixel is repeated and the change is 0.
  */
@@ -32,17 +33,18 @@ export function makeLineWindow(half: number): LineWindow {
   };
 }
 
-/** Cuts the window out about (`centreX`, `centreY`). `before` must have the same size as `now`, or be null: then nothing has changed. */
+/** Cuts the window out about (`centreX`, `centreY`). `background` must have the same size as `now`, or be null: then
+ * nothing has changed. */
 export function cutLineWindow(
   window: LineWindow,
   now: WorkPicture,
-  before: WorkPicture | null,
+  background: SlowBackground | null,
   centreX: number,
   centreY: number,
 ): void {
   const { half, size } = window;
   const { width, height, values } = now;
-  const old = before?.values ?? values;
+  const old = background?.values ?? values;
   window.centreX = centreX;
   window.centreY = centreY;
   for (let row = 0; row < size; row++) {

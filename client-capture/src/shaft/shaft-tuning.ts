@@ -10,9 +10,11 @@ export const shaftTuning = {
   /** How far out of the hands the sweep goes. Up: longer clubs nearer to the camera, slower. */
   reach: 2.5,
   /** Half width of the strip of parallel lines searched about the hands. Up: forgives a worse pose, lets in more clutter. */
-  offsetReach: 0.3,
+  offsetReach: 0.36,
   /** Standard deviation of the hands' place across the shaft as the pose gives it. Up: trusts the pose less. */
-  offsetSd: 0.11,
+  offsetSd: 0.1,
+  /** Share of the distance between the two hands' places that is added to that. Up: trusts the pose less where it contradicts itself. */
+  apartSd: 0.35,
   /** Nearest distance from the hands that counts: the hands themselves lie nearer. */
   nearest: 0.14,
   /** Shortest run that can be a shaft. */
@@ -30,12 +32,41 @@ export const shaftTuning = {
   fullEvidence: 22,
   /** Weight of contrast that was not there one picture before. Up: what stands still counts less. */
   motionWeight: 0.8,
+  /** Seconds over which the standing background is averaged. Up: notices slower clubs, forgets a swaying camera later. */
+  backgroundTime: 0.8,
+  /** Hands' way from their mean place, torso lengths, at which what stands still stops counting. */
+  stillReach: 0.12,
   /** Share of what is found on the far side of the hands that counts against a line (a post runs through). */
   throughWeight: 0.5,
   /** Evidence under which nothing is reported. Up: fewer false finds, more `lost`. */
   leastEvidence: 4,
-  /** Most that a jump away from the expected direction costs. Up: sticks to what it has. */
-  jumpCost: 4,
+  /** Evidence that clutter reaches by itself; above it a direction gains odds. Up: slower to believe, fewer false finds. */
+  clutterEvidence: 10,
+  /** Odds gained per nat of evidence: neighbouring pixels and pictures are no independent witnesses. Up: bolder. */
+  evidenceWeight: 0.5,
+  /** Most nats a picture may add. */
+  evidenceCap: 9,
+  /** Chance that the shaft is seen at all in a picture. */
+  seenChance: 0.85,
+  appear: 0.6,
+  vanish: 0.25,
+  /** Chance per second of taking any direction at once (through end-on). */
+  jump: 1.5,
+  /** Wander of the turning rate, steps of the ladder per square root of a second. */
+  rateWander: 12,
+  /** Wander of the direction beyond its rate, radians per square root of a second. */
+  wander: 0.1,
+  /** Half width of the stretch of directions whose odds are counted together, radians. */
+  nearMass: 0.1,
+  /** Least odds of that stretch for an answer. Up: more `lost`, fewer wrong. */
+  leastMass: 0.6,
+  /** How near to the odds' direction a candidate must lie to be the shaft, radians. */
+  candidateReach: 0.07,
+  /** Widest spread at which the motion alone still gives an answer, and the least error it then states, radians. */
+  predictedSpread: 0.2,
+  predictedSd: 0.06,
+  /** Error that no fit gets under (a shaft is not perfectly straight, a lens not perfectly rectilinear), radians. */
+  leastSd: 0.006,
   /** Candidates kept for a picture. */
   candidates: 8,
   /** Least turn between two kept candidates. */

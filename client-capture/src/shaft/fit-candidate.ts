@@ -1,0 +1,53 @@
+import { wrapAngle } from "@overcue/shared-geometry/angle";
+import { radians, radiansFromDegrees, degrees } from "@overcue/shared-geometry/units";
+import type { Picture } from "../picture/picture.ts";
+import type { Candidate } from "./find-candidates.ts";
+import type { ShaftSight } from "./look-for-shaft.ts";
+import { refineLine } from "./refine-line.ts";
+
+/** A candidate after the fit at full resolution. Pixels of the picture, radians. */
+export interface FittedCandidate {
+  /** The point of the line nearest to the hands. */
+  readonly x: number;
+  readonly y: number;
+  readonly angle: number;
+  readonly angleSd: number;
+  readonly acrossSd: number;
+  /** Where along the line the run ends, from (x, y). */
+  readonly end: number;
+  readonly evidence: number;
+  /** Whether the fit at full resolution carried it; otherwise it is as coarse as the sweep. */
+  readonly fitted: boolean;
+}
+
+const farthestTurn = radiansFromDegrees(degrees(5));
+
+/** Fits a candidate of the sweep at full resolution. Where the fit fails or runs off, the sweep's line is kept with a wide error. */
+export function fitCandidate(sight: ShaftSight, picture: Picture, candidate: Candidate): FittedCandidate | null {
+  const { hands, work, window, tuning } = sight;
+  if (hands === null) return null;
+  const { angle, evidence } = candidate;
+  const offset = candidate.offset * work.factor;
+  const end = candidate.end * work.factor;
+  const guess = {
+    x: (window.centreX + 0.5) * work.factor - Math.sin(angle) * offset,
+    y: (window.centreY + 0.5) * work.factor + Math.cos(angle) * offset,
+    angle,
+    from: tuning.nearest * hands.torso,
+    to: end,
+  };
+  const fit = refineLine(picture, guess, hands.torso);
+  const fitted = fit !== null && Math.abs(wrapAngle(radians(fit.angle - angle))) < farthestTurn;
+  const line = fitted ? fit : guess;
+  const along = (hands.x - line.x) * Math.cos(line.angle) + (hands.y - line.y) * Math.sin(line.angle);
+  return {
+    x: line.x + Math.cos(line.angle) * along,
+    y: line.y + Math.sin(line.angle) * along,
+    angle: wrapAngle(radians(line.angle)),
+    angleSd: fitted ? fit.angleSd : 0.03,
+    acrossSd: fitted ? fit.acrossSd : work.factor,
+    end: end - along,
+    evidence,
+    fitted,
+  };
+}

@@ -1,0 +1,66 @@
+import type { Milliseconds } from "@overcue/shared-geometry/units";
+import type { Body } from "../pipeline/body.ts";
+import type { Picture } from "../picture/picture.ts";
+import { readHands, type Hands } from "./hands.ts";
+import { cutLineWindow, makeLineWindow, type LineWindow } from "./line-window.ts";
+import { makeLineSweep, sweepLines, type LineSweep } from "./line-sweep.ts";
+import type { ShaftTuning } from "./shaft-tuning.ts";
+import { emptyBackground, feedBackground, type SlowBackground } from "./slow-background.ts";
+import { emptyWorkPicture, shrinkPicture, type WorkPicture } from "./work-picture.ts";
+
+/** The eyes of the tracker: everything needed to search one picture. Changed in place; allocated once for a picture size. */
+export interface ShaftSight {
+  readonly tuning: ShaftTuning;
+  readonly window: LineWindow;
+  readonly sweep: LineSweep;
+  readonly work: WorkPicture;
+  readonly background: SlowBackground;
+  hands: Hands | null;
+  t: Milliseconds | null;
+}
+
+export function openSight(tuning: ShaftTuning): ShaftSight {
+  const half = Math.ceil(tuning.workingTorso * tuning.reach * 1.05) + 8;
+  return {
+    tuning,
+    window: makeLineWindow(half),
+    sweep: makeLineSweep(half, tuning),
+    work: emptyWorkPicture(),
+    background: emptyBackground(),
+    hands: null,
+    t: null,
+  };
+}
+
+/**
+ * Searches one picture; the answer is in `sight.sweep`, in working pixels about `sight.window`'s middle.
+ * False where no pose has been seen yet, so that nobody knows where the hands are.
+ */
+export function lookForShaft(sight: ShaftSight, picture: Picture, t: Milliseconds, body: Body | null): boolean {
+  const { tuning, window, sweep, work, background } = sight;
+  const hands = body === null ? sight.hands : (readHands(body) ?? sight.hands);
+  if (hands === null) return false;
+  const elapsed = sight.t === null ? 1 / 30 : Math.max(0, t - sight.t) / 1000;
+  sight.hands = hands;
+  sight.t = t;
+  shrinkPicture(picture, chooseFactor(work.factor, hands.torso, tuning), work);
+  const known = background.width === work.width && background.height === work.height && background.count > 1;
+  const centreX = Math.round(hands.x / work.factor - 0.5);
+  const centreY = Math.round(hands.y / work.factor - 0.5);
+  cutLineWindow(window, work, known ? background : null, centreX, centreY);
+  const moved = Math.hypot(hands.x - background.handsX, hands.y - background.handsY) / hands.torso / tuning.stillReach;
+  const look = {
+    still: known ? Math.exp(-moved * moved) : 1,
+    offsetSd: Math.hypot(tuning.offsetSd, (tuning.apartSd * hands.apart) / hands.torso),
+  };
+  sweepLines(sweep, window, hands.torso / work.factor, look, tuning);
+  feedBackground(background, work, hands.x, hands.y, elapsed, tuning.backgroundTime);
+  return true;
+}
+
+/** The whole factor that leaves the torso at most `workingTorso` pixels long, kept while it still nearly does. */
+function chooseFactor(current: number, torso: number, tuning: ShaftTuning): number {
+  const size = torso / current / tuning.workingTorso;
+  if (size <= 1.05 && (size > 0.45 || current === 1)) return current;
+  return Math.max(1, Math.ceil(torso / tuning.workingTorso));
+}

@@ -1,0 +1,54 @@
+import type { ShaftInImage } from "@overcue/shared-geometry/image-shaft";
+import { describeShaft } from "./describe-shaft.ts";
+import { readFilter } from "./read-filter.ts";
+import { shaftTuning, type ShaftTuning } from "./shaft-tuning.ts";
+import type { ShaftEvidence } from "./track-shaft.ts";
+import { predictTurn, predictTurnBack, makeTurnFilter, weighTurn } from "./turn-filter.ts";
+
+/**
+ * The full pass over kept evidence (a finished rep or a whole clip, in order of time): each answer rests on what came before and after.
+ * One answer a picture. Empty in, empty out.
+ */
+export function smoothShaft(
+  evidence: readonly ShaftEvidence[],
+  overrides: Partial<ShaftTuning> = {},
+): readonly ShaftInImage[] {
+  const tuning: ShaftTuning = { ...shaftTuning, ...overrides };
+  const directions = evidence.find((each) => each.likelihood.length > 0)?.likelihood.length;
+  if (directions === undefined) return evidence.map(({ t }) => ({ status: "lost", t, reason: "no-hands" }));
+  const forward = makeTurnFilter(directions);
+  const beliefs: Float32Array[] = [];
+  const absents: number[] = [];
+  evidence.forEach((each, i) => {
+    const before = evidence[i - 1];
+    if (before !== undefined) predictTurn(forward, (each.t - before.t) / 1000, tuning);
+    if (each.likelihood.length === directions) weighTurn(forward, each.likelihood);
+    beliefs.push(forward.belief.slice());
+    absents.push(forward.absent);
+  });
+  const backward = makeTurnFilter(directions);
+  backward.absent = 1;
+  backward.belief.fill(1);
+  const answers: ShaftInImage[] = [];
+  for (let i = evidence.length - 1; i >= 0; i--) {
+    const each = evidence[i];
+    const belief = beliefs[i];
+    if (each === undefined || belief === undefined) continue;
+    let total = 0;
+    for (let k = 0; k < belief.length; k++) {
+      const odds = (belief[k] as number) * (backward.belief[k] as number);
+      belief[k] = odds;
+      total += odds;
+    }
+    const absent = (absents[i] ?? 0) * backward.absent;
+    total += absent;
+    for (let k = 0; k < belief.length; k++) belief[k] = (belief[k] as number) / total;
+    const reading = readFilter(belief, directions, absent / total, tuning.nearMass);
+    answers.push(describeShaft(each.t, reading, each.candidates, each.hands, tuning));
+    const before = evidence[i - 1];
+    if (before === undefined) break;
+    if (each.likelihood.length === directions) weighTurn(backward, each.likelihood);
+    predictTurnBack(backward, (each.t - before.t) / 1000, tuning);
+  }
+  return answers.reverse();
+}
