@@ -4,10 +4,13 @@ import type { Body } from "./body.ts";
 import { cameraFor } from "./camera-for.ts";
 import type { Configuration } from "./configuration.ts";
 import { handsStatus, type HandsStatus } from "./hands-status.ts";
+import { swingSample } from "./swing-sample.ts";
 import { liftToWorld } from "./lift-to-world.ts";
 import { readBands } from "./read-bands.ts";
 import { startShaftTracker, trackShaft, type ShaftOutput, type ShaftTrackerState } from "../shaft/track-shaft.ts";
+import { runSwingClock, startSwingClock, type SwingClockOutput, type SwingClockState } from "../swing/swing-clock.ts";
 import type { Picture } from "../picture/picture.ts";
+import { gripToHead } from "@overcue/shared-geometry/grip-convention";
 import type { Calibration } from "@overcue/shared-geometry/camera";
 import type { ReadOuts } from "@overcue/shared-geometry/read-outs";
 import type { Milliseconds } from "@overcue/shared-geometry/units";
@@ -25,6 +28,7 @@ export interface StepState {
   readonly body: BodyState;
   readonly shaft: ShaftTrackerState;
   readonly lean: LeanState;
+  readonly clock: SwingClockState;
 }
 
 export interface StepOutput {
@@ -36,6 +40,7 @@ export interface StepOutput {
   readonly shaft: ShaftOutput;
   readonly world: ShaftInWorld | null;
   readonly calibration: Calibration;
+  readonly swing: SwingClockOutput;
   readonly readOuts: ReadOuts;
 }
 
@@ -45,10 +50,11 @@ export function startStep(configuration: Configuration): StepState {
     body: startBody,
     shaft: startShaftTracker({ handed: configuration.settings.handed }),
     lean: startLean,
+    clock: startSwingClock(gripToHead(configuration.settings)),
   };
 }
 
-/** One picture through every stage, in order: body, shaft in the picture, shaft in the world, read-outs. */
+/** One picture through every stage, in order: body, shaft in the picture, shaft in the world, swing clock, read-outs. */
 export function step(state: StepState, { picture, t, body }: StepInput): { state: StepState; output: StepOutput } {
   const { settings } = state.configuration;
   const camera = cameraFor(state.configuration, picture);
@@ -56,6 +62,7 @@ export function step(state: StepState, { picture, t, body }: StepInput): { state
   const inWorld = body === null ? null : bodyInWorld(state.body, body, camera, settings);
   const shaft = trackShaft(state.shaft, { picture, t, body });
   const world = liftToWorld(state.lean, shaft.output.now, inWorld?.output ?? null, camera, settings);
+  const swing = runSwingClock(state.clock, swingSample(t, shaft.output.now, world.output, inWorld?.output ?? null));
   const readOuts = readBands(world.output, settings);
   return {
     state: {
@@ -63,6 +70,7 @@ export function step(state: StepState, { picture, t, body }: StepInput): { state
       body: inWorld?.state ?? state.body,
       shaft: shaft.state,
       lean: world.state,
+      clock: swing.state,
     },
     output: {
       t,
@@ -73,6 +81,7 @@ export function step(state: StepState, { picture, t, body }: StepInput): { state
       shaft: shaft.output,
       world: world.output,
       calibration: state.configuration.calibration,
+      swing: swing.output,
       readOuts,
     },
   };

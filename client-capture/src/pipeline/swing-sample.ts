@@ -1,0 +1,23 @@
+import type { ShaftInImage } from "@overcue/shared-geometry/image-shaft";
+import type { Milliseconds } from "@overcue/shared-geometry/units";
+import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
+import type { SwingSample } from "../swing/swing-sample.ts";
+import type { BodyInWorld } from "./body-in-world.ts";
+
+/** This moment as the swing clock wants it. */
+export function swingSample(
+  t: Milliseconds,
+  seen: ShaftInImage,
+  shaft: ShaftInWorld | null,
+  body: BodyInWorld | null,
+): SwingSample {
+  return {
+    t,
+    shaft,
+    tracked: seen.status === "tracked",
+    hands: body?.hands ?? null,
+    leadShoulderZ: body?.leadShoulderZ ?? null,
+    trailThighX: body?.trailThighX ?? null,
+    feet: body?.feet ?? null,
+  };
+}
