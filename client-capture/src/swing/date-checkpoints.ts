@@ -1,8 +1,9 @@
-import { milliseconds, type Milliseconds } from "@overcue/shared-geometry/units";
+import { milliseconds, type Metres, type Milliseconds } from "@overcue/shared-geometry/units";
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import { fitCrossing, fitTurningPoint, type Crossing, type FitOptions, type SeriesPoint } from "./fit-crossing.ts";
 import type { FollowedSample } from "./follow-swing.ts";
-import type { RepSamples } from "./rep-samples.ts";
+import type { RepSamples, Rest } from "./rep-samples.ts";
+import { median } from "./median.ts";
 import type { Segment } from "./segment-reps.ts";
 import { swingTuning } from "./swing-tuning.ts";
 import { leadHandAboveGrip } from "./lead-hand.ts";
@@ -21,38 +22,31 @@ const angleFit: FitOptions = {
 };
 const heightFit: FitOptions = { ...angleFit, change: swingTuning.fitWindow.height };
 
+const headFit: FitOptions = { ...angleFit, change: swingTuning.fitWindow.head };
+
 /**
  * Dates every checkpoint of a rep that its samples can show, in the order of the swing; a checkpoint that was not passed or not seen
- * is left out. Crossings are those last before the first top going back, and first after the last top coming down.
+ * is left out. Going back ends at the first top, coming down begins at the last.
  */
-export function dateCheckpoints(rep: RepSamples, segment: Segment): CheckpointTime[] {
+export function dateCheckpoints(rep: RepSamples, segment: Segment, gripToHead: Metres): CheckpointTime[] {
   const firstTop = segment.tops[0]?.t ?? segment.passedLowAt;
   const lastTop = segment.tops[segment.tops.length - 1]?.t ?? firstTop;
-  const series = seriesOf(rep.samples);
+  const series = seriesOf(rep.samples, gripToHead);
   const { lasting, lastingElevation } = swingTuning;
   const back = { from: rep.setOffAt - 20, to: firstTop };
-  const down = { from: lastTop, to: Math.min(segment.passedLowAt + 400, segment.endedAt) };
+  const down = { from: lastTop, to: segment.passedLowAt };
+  const strike = { from: lastTop, to: Math.min(segment.passedLowAt + 400, segment.endedAt) };
   const found: (CheckpointTime | null)[] = [];
-  if (rep.rest !== null) found.push({ checkpoint: "address", t: milliseconds(rep.setOffAt), sd: 40 });
+  if (rep.address !== null) found.push({ checkpoint: "address", t: milliseconds(rep.setOffAt), sd: 40 });
   found.push(
-    crossing(
-      "takeaway",
-      series.handsBehindThigh,
-      0,
-      back,
-      "up",
-      "first",
-      heightFit,
-      Math.hypot(lasting.thigh, lasting.hands),
-    ),
-    crossing("shaft-level-back", series.elevation, 0, back, "up", "first", angleFit, lastingElevation),
+    crossing("takeaway", series.handsBehindThigh, 0, back, "up", heightFit, Math.hypot(lasting.thigh, lasting.hands)),
+    crossing("shaft-level-back", series.elevation, 0, back, "up", angleFit, lastingElevation),
     crossing(
       "arm-level-back",
       series.handAboveShoulder,
       0,
       back,
       "up",
-      "first",
       heightFit,
       Math.hypot(lasting.shoulder, lasting.hands),
     ),
@@ -63,20 +57,18 @@ export function dateCheckpoints(rep: RepSamples, segment: Segment): CheckpointTi
       0,
       down,
       "down",
-      "last",
       heightFit,
       Math.hypot(lasting.shoulder, lasting.hands),
     ),
-    crossing("shaft-level-down", series.elevation, 0, down, "down", "last", angleFit, lastingElevation),
+    crossing("shaft-level-down", series.elevation, 0, down, "down", angleFit, lastingElevation),
     crossing(
       "impact",
-      series.angle,
-      rep.rest?.angle ?? 0,
-      down,
-      "down",
-      "first",
-      angleFit,
-      rep.rest === null ? 0.1 : lastingElevation,
+      series.headX,
+      rep.address === null ? 0 : headAtRest(series.headX, rep.address),
+      strike,
+      "up",
+      headFit,
+      lasting.head,
     ),
   );
   return found.flatMap((one) => (one === null ? [] : [one]));
@@ -85,18 +77,25 @@ export function dateCheckpoints(rep: RepSamples, segment: Segment): CheckpointTi
 interface RepSeries {
   readonly angle: SeriesPoint[];
   readonly elevation: SeriesPoint[];
+  /** Where the head is along the target line, metres. */
+  readonly headX: SeriesPoint[];
   readonly handAboveShoulder: SeriesPoint[];
   /** Metres by which the hands are further from the target than the trail thigh. */
   readonly handsBehindThigh: SeriesPoint[];
 }
 
-function seriesOf(samples: readonly FollowedSample[]): RepSeries {
-  const series: RepSeries = { angle: [], elevation: [], handAboveShoulder: [], handsBehindThigh: [] };
+function seriesOf(samples: readonly FollowedSample[], gripToHead: Metres): RepSeries {
+  const series: RepSeries = { angle: [], elevation: [], headX: [], handAboveShoulder: [], handsBehindThigh: [] };
   for (const { t, shaft, angle, angleSd, leadShoulderZ, trailThighX } of samples) {
     if (shaft === null || angle === null) continue;
     const variance = (index: number): number => Math.sqrt(Math.max(0, shaft.covariance[index] ?? 0));
     series.angle.push({ t, value: angle, sd: angleSd });
     series.elevation.push({ t, value: Math.asin(Math.min(1, Math.max(-1, shaft.toHead.z))), sd: variance(24) });
+    series.headX.push({
+      t,
+      value: shaft.grip.x + gripToHead * shaft.toHead.x,
+      sd: Math.hypot(variance(0), gripToHead * angleSd),
+    });
     if (leadShoulderZ !== null) {
       const hand = shaft.grip.z + leadHandAboveGrip(shaft.toHead);
       series.handAboveShoulder.push({
@@ -123,20 +122,11 @@ function crossing(
   level: number,
   within: { readonly from: number; readonly to: number },
   way: "up" | "down",
-  which: "first" | "last",
   options: FitOptions,
   lastingSd: number,
 ): CheckpointTime | null {
-  const sign = way === "up" ? 1 : -1;
-  const passes = (index: number): boolean => {
-    const a = series[index];
-    const b = series[index + 1];
-    if (a === undefined || b === undefined || b.t < within.from || a.t > within.to) return false;
-    return sign * (a.value - level) < 0 && sign * (b.value - level) >= 0;
-  };
-  const indices = Array.from(series.keys()).filter(passes);
-  const index = which === "first" ? indices[0] : indices[indices.length - 1];
-  if (index === undefined) return null;
+  const index = bestSplit(series, level, within, way === "up" ? 1 : -1);
+  if (index === null) return null;
   const fitted = fitCrossing(series, index, level, options);
   return fitted === null ? null : dated(checkpoint, fitted, lastingSd);
 }
@@ -147,6 +137,38 @@ function dated(checkpoint: CheckpointId, fitted: Crossing, lastingSd: number): C
 
 function turningPoint(series: readonly SeriesPoint[], t: number): CheckpointTime | null {
   const index = series.findIndex((point) => point.t >= t);
-  const fitted = index < 0 ? null : fitTurningPoint(series, index, angleFit);
+  const fitted = index < 0 ? null : fitTurningPoint(series, index, { ...angleFit, change: swingTuning.topWindow });
   return fitted === null ? null : { checkpoint: "top", t: fitted.t, sd: fitted.sd };
+}
+
+/** Where the head stood behind the ball before the rep set off. */
+function headAtRest(headX: readonly SeriesPoint[], rest: Rest): number {
+  return median(headX.filter((point) => point.t >= rest.from && point.t <= rest.to).map((point) => point.value));
+}
+
+/**
+ * Where a noisy quantity passes the level for good: the pair of neighbours on either side of it that leaves the fewest samples on the wrong side,
+ * the first such pair. Null where no pair within the span passes it the right way.
+ */
+function bestSplit(
+  series: readonly SeriesPoint[],
+  level: number,
+  within: { readonly from: number; readonly to: number },
+  sign: 1 | -1,
+): number | null {
+  const first = series.findIndex((point) => point.t >= within.from);
+  const last = series.findLastIndex((point) => point.t <= within.to);
+  if (first < 0) return null;
+  const isPast = (index: number): boolean => sign * ((series[index]?.value ?? 0) - level) >= 0;
+  let best: number | null = null;
+  let score = 0;
+  let least = Infinity;
+  for (let index = first; index < last; index++) {
+    score += isPast(index) ? 1 : -1;
+    if (!isPast(index) && isPast(index + 1) && score < least) {
+      least = score;
+      best = index;
+    }
+  }
+  return best;
 }

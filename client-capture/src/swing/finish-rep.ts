@@ -1,5 +1,5 @@
 import { checkpointIds, type CheckpointId } from "@overcue/shared-geometry/checkpoints";
-import { milliseconds, type Milliseconds } from "@overcue/shared-geometry/units";
+import { milliseconds, type Metres, type Milliseconds } from "@overcue/shared-geometry/units";
 import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
 import { dateCheckpoints, type CheckpointTime } from "./date-checkpoints.ts";
 import type { FollowedSample } from "./follow-swing.ts";
@@ -45,12 +45,13 @@ const notExpected: Readonly<Record<RepKind, readonly CheckpointId[]>> = {
 export function finishRep(
   kept: readonly FollowedSample[],
   segment: Segment,
+  gripToHead: Metres,
 ): { readonly rep: FinishedRep } | { readonly refused: NotARep } {
   const cut = repSamples(kept, segment);
   if (cut === null) return { refused: "club-lost" };
   const refused = refuseRep(cut, segment);
   if (refused !== null) return { refused };
-  const times = dateCheckpoints(cut, segment);
+  const times = dateCheckpoints(cut, segment, gripToHead);
   const at = (checkpoint: CheckpointId): number | null =>
     times.find((time) => time.checkpoint === checkpoint)?.t ?? null;
   const impact = at("impact");

@@ -62,7 +62,10 @@ export function fitCrossing(
   const margin = after.t - before.t;
   const inside = linear + offset >= before.t - margin && linear + offset <= after.t + margin;
   if (!inside || slope * straightSlope <= 0) return straight;
-  return { t: milliseconds(linear + offset), sd: parabola.valueSd / Math.abs(slope), slope };
+  const sd = parabola.valueSd / Math.abs(slope);
+  // Few samples far apart bend the parabola at will; the chord is then off by no more than an eighth of the gap (a parabola's sagitta).
+  const chordSd = Math.hypot(straight.sd, (after.t - before.t) / 8);
+  return sd <= chordSd ? { t: milliseconds(linear + offset), sd, slope } : { ...straight, sd: chordSd };
 }
 
 /**

@@ -25,13 +25,14 @@ export function refuseRep(rep: RepSamples, segment: Segment): NotARep | null {
   return null;
 }
 
-/** A club lifted in front of the body passes level across the target line; a backswing passes level pointing away from the target. */
+/** A club lifted in front of the body first comes level across the target line; a backswing comes level pointing away from the target. */
 function wentUpInFront(rep: RepSamples, topAt: number): boolean {
-  const level = rep.samples.filter(
-    ({ t, shaft }) => t >= rep.setOffAt && t <= topAt && shaft !== null && Math.abs(shaft.toHead.z) < 0.42,
-  );
-  if (level.length < 2) return false;
-  return median(level.map((sample) => sample.shaft?.toHead.x ?? 0)) > -0.35;
+  const rising = rep.samples.filter(({ t }) => t >= rep.setOffAt && t <= topAt);
+  const passed = rising.findIndex(({ shaft }) => shaft !== null && shaft.toHead.z > 0.42);
+  const level = rising
+    .slice(0, passed < 0 ? undefined : passed)
+    .flatMap(({ shaft }) => (shaft !== null && Math.abs(shaft.toHead.z) < 0.42 ? [shaft.toHead.x] : []));
+  return level.length > 1 && median(level) > -0.35;
 }
 
 function footShift(rep: RepSamples): number {
@@ -50,7 +51,7 @@ export function kindOfRep(rep: RepSamples, segment: Segment, downSeconds: number
   const peak = Math.max(...segment.tops.map((top) => top.angle));
   if (peak < swingTuning.fullPeak) return "half";
   const forward = segment.forwardBefore?.angle ?? 0;
-  if (rep.rest === null && forward < -swingTuning.flowForward) return "flow";
+  if (rep.address === null && forward < -swingTuning.flowForward) return "flow";
   if (downSeconds !== null && downSeconds > swingTuning.rehearsalDown) return "rehearsal";
   return "full";
 }

@@ -15,6 +15,8 @@ export interface Rest {
 export interface RepSamples {
   readonly samples: readonly FollowedSample[];
   readonly rest: Rest | null;
+  /** The rest again where it was at the ball; null where the club rested forward of it. */
+  readonly address: Rest | null;
   /** When the club set off going back, milliseconds. */
   readonly setOffAt: number;
 }
@@ -35,7 +37,8 @@ export function repSamples(kept: readonly FollowedSample[], segment: Segment): R
   const samples = kept.filter(
     (sample) => sample.t >= Math.max(setOffAt - 400, rest?.from ?? setOffAt) && sample.t <= segment.endedAt,
   );
-  return { samples, rest, setOffAt };
+  const address = rest !== null && rest.angle > -swingTuning.flowForward ? rest : null;
+  return { samples, rest, address, setOffAt };
 }
 
 function lastRest(samples: readonly FollowedSample[]): Rest | null {
@@ -65,14 +68,29 @@ function lastRest(samples: readonly FollowedSample[]): Rest | null {
   return null;
 }
 
-/** The last sample at which the swing angle was still within its resting scatter, going backwards from the backswing. */
+/**
+ * When the swing angle left its resting value. A reach starts from rest with no speed and no acceleration, so that its path grows with
+ * a power of the time (minimum jerk: Flash and Hogan 1985, from memory; the third at first, 2.75 on average over these angles); the root
+ * of that power is a straight line, and its foot is the start.
+ */
 function leavesRest(samples: readonly FollowedSample[], rest: Rest): number {
-  const resting = samples
-    .filter((sample) => sample.t >= rest.from && sample.t <= rest.to)
-    .map((sample) => sample.angle ?? 0);
-  const scatter = 1.4826 * median(resting.map((angle) => Math.abs(angle - rest.angle)));
-  const margin = Math.max(3 * scatter, 0.026);
-  const after = samples.filter((sample) => sample.t >= rest.to);
-  const lastInside = after.findLast((sample) => Math.abs((sample.angle ?? Infinity) - rest.angle) <= margin);
-  return lastInside?.t ?? rest.to;
+  const away = samples.flatMap((sample) =>
+    sample.t < rest.to || sample.angle === null ? [] : [{ t: sample.t, angle: sample.angle - rest.angle }],
+  );
+  const lastInside = away.findLastIndex(({ angle }) => angle < swingTuning.setOff.least);
+  const growing = away.slice(lastInside + 1);
+  const end = growing.findIndex(({ angle }) => angle > swingTuning.setOff.most);
+  const early = growing.slice(0, Math.max(3, end));
+  const first = early[0];
+  if (first === undefined || early.length < 3) return first?.t ?? rest.to;
+  const roots = early.map(({ t, angle }) => ({
+    t: t - first.t,
+    root: Math.max(0, angle) ** (1 / swingTuning.setOff.power),
+  }));
+  const meanT = roots.reduce((sum, { t }) => sum + t, 0) / roots.length;
+  const meanRoot = roots.reduce((sum, { root }) => sum + root, 0) / roots.length;
+  const together = roots.reduce((sum, { t, root }) => sum + (t - meanT) * (root - meanRoot), 0);
+  const alone = roots.reduce((sum, { t }) => sum + (t - meanT) ** 2, 0);
+  if (!(together > 0)) return first.t;
+  return Math.max(rest.from, first.t + meanT - (meanRoot * alone) / together);
 }

@@ -1,8 +1,16 @@
+import type { Metres } from "@overcue/shared-geometry/units";
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import { finishRep, type DatedCheckpoint, type FinishedRep } from "./finish-rep.ts";
 import { followSwing, startUnrolling, type FollowedSample, type Unrolling } from "./follow-swing.ts";
 import { passLive, startPassing, type Passing } from "./pass-live.ts";
-import { segmentReps, startSegmenting, type NotARep, type Segmenting, type SwingPhase } from "./segment-reps.ts";
+import {
+  segmentReps,
+  startSegmenting,
+  type Movement,
+  type NotARep,
+  type Segmenting,
+  type SwingPhase,
+} from "./segment-reps.ts";
 import type { SwingSample } from "./swing-sample.ts";
 import { swingTuning } from "./swing-tuning.ts";
 
@@ -12,6 +20,8 @@ export interface SwingClockState {
   readonly passing: Passing;
   /** The samples that a rep under way may still need, oldest first. */
   readonly kept: readonly FollowedSample[];
+  /** From the middle of the grip to the club head, metres: what the head's place is worked out with. */
+  readonly gripToHead: Metres;
 }
 
 export interface SwingClockOutput {
@@ -24,12 +34,9 @@ export interface SwingClockOutput {
   readonly refused: NotARep | null;
 }
 
-export const startSwingClock: SwingClockState = {
-  unrolling: startUnrolling,
-  segmenting: startSegmenting,
-  passing: startPassing,
-  kept: [],
-};
+export function startSwingClock(gripToHead: Metres): SwingClockState {
+  return { unrolling: startUnrolling, segmenting: startSegmenting, passing: startPassing, kept: [], gripToHead };
+}
 
 /**
  * The stage that finds reps and their checkpoints. Samples come in order of time; one that does not is left out.
@@ -43,16 +50,17 @@ export function runSwingClock(
   if (last !== undefined && sample.t <= last.t) return { state, output: quiet };
   const followed = followSwing(state.unrolling, sample);
   const segmented = segmentReps(state.segmenting, followed.output);
-  const kept = keep(state.kept, followed.output, segmented.state);
+  // The movement that ends with this sample still needs what was kept for it.
+  const kept = keep(state.kept, followed.output, segmented.state.movement ?? state.segmenting.movement);
   const live = passLive(state.passing, kept, segmented.state.movement);
   const over =
     segmented.verdict === null
       ? null
       : "segment" in segmented.verdict
-        ? finishRep(kept, segmented.verdict.segment)
+        ? finishRep(kept, segmented.verdict.segment, state.gripToHead)
         : segmented.verdict;
   return {
-    state: { unrolling: followed.state, segmenting: segmented.state, passing: live.state, kept },
+    state: { ...state, unrolling: followed.state, segmenting: segmented.state, passing: live.state, kept },
     output: {
       ...live.output,
       finished: over !== null && "rep" in over ? over.rep : null,
@@ -67,12 +75,10 @@ const quiet: SwingClockOutput = { phase: "unknown", checkpoint: null, passed: []
 function keep(
   kept: readonly FollowedSample[],
   sample: FollowedSample,
-  segmenting: Segmenting,
+  movement: Movement | null,
 ): readonly FollowedSample[] {
   const from =
-    segmenting.movement === null
-      ? sample.t - swingTuning.longestBack - 3000
-      : Math.min(segmenting.movement.leftLowAt - 3500, sample.t);
+    movement === null ? sample.t - swingTuning.longestBack - 3000 : Math.min(movement.leftLowAt - 3500, sample.t);
   const first = kept[0];
   if (first === undefined || first.t >= from) return [...kept, sample];
   return [...kept.filter((old) => old.t >= from), sample];

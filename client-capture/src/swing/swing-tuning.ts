@@ -26,6 +26,10 @@ export const swingTuning = {
   stillRate: 10 * degree,
   /** Hands' speed below which they stand still, metres a second. */
   stillHands: 0.06,
+  /** Swing angles between which the setting off is fitted, radians. `least` above the resting scatter; `most` where the path stops growing by that power. */
+  setOff: { least: 1.5 * degree, most: 12 * degree, power: 2.75 },
+  /** Half-width in swing angle of the fit of the top, radians: the way up and the way down are not alike. */
+  topWindow: 6 * degree,
   /** How long both must stand still to be a rest or a hold, milliseconds. */
   stillTime: 350,
   /** The follow-through is over when the swing angle has turned back by this much, radians. */
@@ -39,11 +43,11 @@ export const swingTuning = {
   /** Radians of swing angle forward of the ball from which a rep counts as started by flowing back. */
   flowForward: 18 * degree,
   /** Half-width of the window of a local fit, milliseconds at least, and radians or metres of change at most. */
-  fitWindow: { least: 34, angle: 28 * degree, height: 0.12 },
+  fitWindow: { least: 34, angle: 28 * degree, height: 0.12, head: 0.4 },
   /** A hold belongs to a checkpoint when the club is this near, radians, or the hands this near in height, metres. */
   holdNear: { angle: 14 * degree, height: 0.07 },
   /** Hands and shoulder errors that do not average out over a rep, metres: they set the error of arm level and takeaway. */
-  lasting: { shoulder: 0.03, thigh: 0.05, hands: 0.02 },
+  lasting: { shoulder: 0.03, thigh: 0.05, hands: 0.02, head: 0.03 },
   /** Errors of the lifted elevation that do not average out, radians. */
   lastingElevation: 1 * degree,
   /** How many neighbouring samples share one error: fitted errors grow by its root. */
