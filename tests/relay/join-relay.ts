@@ -10,27 +10,48 @@ export interface Joining {
   readonly protocol?: number;
   readonly name?: string;
   readonly transports?: ("polling" | "websocket")[];
-  readonly reconnection?: boolean;
+}
+
+/** A joined page with everything that it was told so far, in order. */
+export interface Joined {
+  readonly socket: Client;
+  readonly heard: readonly { readonly event: string; readonly args: readonly unknown[] }[];
 }
 
 /** A page's socket to a relay on this machine whose certificate nobody vouches for. Not yet known to be admitted. */
 export function openSocket(origin: string, role: Role, joining: Joining): Client {
-  const { secret, protocol = protocolVersion, name = "", transports = ["websocket"], reconnection = false } = joining;
+  const { secret, protocol = protocolVersion, name = "", transports = ["websocket"] } = joining;
   return io(origin, {
     auth: { role, secret, protocol, name },
     transports,
-    reconnection,
+    reconnection: false,
     forceNew: true,
     rejectUnauthorized: false,
   });
 }
 
-/** Resolves when the relay admits the socket. @throws its refusal. */
-export async function joinRelay(origin: string, role: Role, joining: Joining): Promise<Client> {
+/** Resolves when the relay has admitted the socket and welcomed it. @throws its refusal. */
+export async function joinRelay(origin: string, role: Role, joining: Joining): Promise<Joined> {
   const socket = openSocket(origin, role, joining);
+  const heard: { event: string; args: readonly unknown[] }[] = [];
+  socket.onAny((event: string, ...args: unknown[]) => heard.push({ event, args }));
   await new Promise<void>((resolve, reject) => {
     socket.once("connect", resolve);
     socket.once("connect_error", reject);
   });
-  return socket;
+  await settle(socket);
+  return { socket, heard };
+}
+
+/**
+ * Resolves when the relay has handled all that this socket sent before, and the socket has heard all that the relay sent
+ * it before answering: messages keep their order both ways.
+ */
+export async function settle(socket: Client): Promise<number> {
+  return new Promise((resolve) => socket.emit("clock", resolve));
+}
+
+/** What a page was told under one event name, oldest first. */
+export function heardOf(page: Joined, event: keyof FromRelay): unknown[] {
+  return page.heard.filter((entry) => entry.event === event).map((entry) => entry.args[0]);
 }

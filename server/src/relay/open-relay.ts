@@ -108,9 +108,9 @@ function join(socket: RelaySocket, context: RelayContext): void {
   });
 }
 
-/** The websocket library cuts a sender off in the middle of a message that is too large and says so this way. */
+/** The websocket library cuts a sender off in the middle of a message that is too large; only its words say so here. */
 function isTooLarge(description: unknown): boolean {
-  return description instanceof Error && "description" in description && description.description instanceof RangeError;
+  return description instanceof Error && description.message.includes("Max payload size exceeded");
 }
 
 /** Over polling the same message is answered 413 and the connection lives on. */
