@@ -1,9 +1,13 @@
 import type { ShaftInImage } from "@overcue/shared-geometry/image-shaft";
 import { degreesFromRadians } from "@overcue/shared-geometry/units";
+import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
+import type { ReadOuts } from "@overcue/shared-geometry/read-outs";
 import type { Handed } from "@overcue/shared-geometry/station";
 import type { Body } from "../pipeline/body.ts";
 import { handsInPicture } from "../pipeline/hands-in-picture.ts";
+import type { RepReading } from "../pipeline/rep-readings.ts";
 import type { SourceInfo } from "../frames/frame-source.ts";
+import { frameAt } from "./frame-at.ts";
 import type { MeasuredClip } from "./measure-clip.ts";
 
 type Pair = readonly [number, number];
@@ -20,7 +24,21 @@ export interface ClipReport {
     readonly shaft: ReportedShaft | null;
     readonly pose: { readonly hands: Pair; readonly score: number } | null;
   }[];
-  readonly reps: readonly unknown[];
+  readonly reps: readonly ReportedRep[];
+}
+
+interface ReportedRep {
+  readonly kind: RepReading["kind"];
+  readonly complete: boolean;
+  readonly missing: readonly CheckpointId[];
+  readonly tempo: RepReading["tempo"];
+  /** `frame` is fractional, between the frames' times; `readOuts` only where a station was given. */
+  readonly checkpoints: Partial<
+    Record<
+      CheckpointId,
+      { readonly t: number; readonly frame: number; readonly sdFrames: number; readonly readOuts?: ReadOuts }
+    >
+  >;
 }
 
 interface ReportedShaft {
@@ -31,7 +49,13 @@ interface ReportedShaft {
   readonly sdDeg: number;
 }
 
-export function clipReport(clip: string, info: SourceInfo, measured: MeasuredClip, handed: Handed): ClipReport {
+export function clipReport(
+  clip: string,
+  info: SourceInfo,
+  measured: MeasuredClip,
+  handed: Handed,
+  withReadOuts: boolean,
+): ClipReport {
   return {
     clip,
     width: info.width,
@@ -43,11 +67,31 @@ export function clipReport(clip: string, info: SourceInfo, measured: MeasuredCli
         frame,
         t: round(t / 1000, 6),
         shaft: found === undefined ? null : reportedShaft(found.shaft),
-        pose: found === undefined ? null : reportedPose(found.output.body, t, handed),
+        pose: found === undefined ? null : reportedPose(found.body, t, handed),
       };
     }),
-    reps: [],
+    reps: measured.answer.reps.map((rep) =>
+      reportedRep(
+        rep,
+        measured.frames.map(({ t }) => t),
+        withReadOuts,
+      ),
+    ),
   };
+}
+
+function reportedRep(rep: RepReading, times: readonly number[], withReadOuts: boolean): ReportedRep {
+  const { kind, complete, missing, tempo } = rep;
+  const checkpoints = rep.checkpoints.map(({ checkpoint, t, sdMs, readOuts }) => {
+    const at = frameAt(times, t);
+    const dated = {
+      t: round(t / 1000, 6),
+      frame: round(at.frame, 3),
+      sdFrames: round(sdMs / at.millisecondsPerFrame, 3),
+    };
+    return [checkpoint, withReadOuts ? { ...dated, readOuts } : dated] as const;
+  });
+  return { kind, complete, missing, tempo, checkpoints: Object.fromEntries(checkpoints) };
 }
 
 /** Frames a second by the median step between their times; null for fewer than two frames. */

@@ -25,7 +25,7 @@ async function run(): Promise<unknown> {
   for (const failure of measured.failures.slice(0, 5)) console.warn(failure);
   return {
     ok: true,
-    report: clipReport(job.clip, source.info, measured, settings.handed),
+    report: clipReport(job.clip, source.info, measured, settings.handed, false),
     pace: {
       frames: measured.frames.length,
       seconds,

@@ -1,11 +1,13 @@
 import type { Body } from "../pipeline/body.ts";
 import type { Configuration } from "../pipeline/configuration.ts";
 import type { ClipAnswer } from "../pipeline/finish-clip.ts";
+import type { RepReading } from "../pipeline/rep-readings.ts";
 import type { StepOutput } from "../pipeline/step.ts";
 import type { FromMeasureWorker, ToMeasureWorker } from "../workers/measure-messages.ts";
 
 export interface Measured {
   readonly output: StepOutput;
+  readonly rep: RepReading | null;
   readonly tookMs: number;
 }
 

@@ -1,19 +1,33 @@
+import type { FinishedRep } from "../swing/finish-rep.ts";
+import type { Configuration } from "./configuration.ts";
+import { goOverAgain } from "./go-over-again.ts";
+import { repReadings, type RepReading } from "./rep-readings.ts";
+import type { StepOutput, StepState } from "./step.ts";
+import type { Body } from "./body.ts";
 import type { ShaftInImage } from "@overcue/shared-geometry/image-shaft";
-import type { StepOutput } from "./step.ts";
+import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
 
 /** A whole clip, gone over once more with what came later in it. */
 export interface ClipAnswer {
   readonly frames: readonly {
     readonly t: number;
     readonly shaft: ShaftInImage;
-    readonly output: StepOutput;
+    readonly world: ShaftInWorld | null;
+    readonly body: Body | null;
   }[];
+  readonly reps: readonly RepReading[];
 }
 
-export function finishClip(outputs: readonly StepOutput[]): ClipAnswer {
-  const bettered = new Map<number, ShaftInImage>();
-  for (const { shaft } of outputs) if (shaft.lagged !== null) bettered.set(shaft.lagged.t, shaft.lagged);
+/** Needs a state that was started to keep everything, and its outputs from the first picture on. */
+export function finishClip(state: StepState, outputs: readonly StepOutput[], configuration: Configuration): ClipAnswer {
+  const again = goOverAgain(state.shaft.evidence, outputs, configuration);
   return {
-    frames: outputs.map((output) => ({ t: output.t, shaft: bettered.get(output.t) ?? output.shaft.now, output })),
+    frames: outputs.map(({ t, body, shaft }, at) => ({
+      t,
+      shaft: again.shafts[at] ?? shaft.now,
+      world: again.worlds[at] ?? null,
+      body,
+    })),
+    reps: again.reps.map((rep: FinishedRep) => repReadings(rep, configuration.settings)),
   };
 }

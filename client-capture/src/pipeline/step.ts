@@ -44,11 +44,12 @@ export interface StepOutput {
   readonly readOuts: ReadOuts;
 }
 
-export function startStep(configuration: Configuration): StepState {
+/** `keepFor`: how long what each picture showed is kept for going over it again, milliseconds; infinite for a clip. */
+export function startStep(configuration: Configuration, keepFor: Milliseconds): StepState {
   return {
     configuration,
     body: startBody,
-    shaft: startShaftTracker({ handed: configuration.settings.handed }),
+    shaft: startShaftTracker({ handed: configuration.settings.handed, keepEvidence: keepFor }),
     lean: startLean,
     clock: startSwingClock(gripToHead(configuration.settings)),
   };

@@ -1,6 +1,7 @@
 import type { Body } from "../pipeline/body.ts";
 import type { Configuration } from "../pipeline/configuration.ts";
 import type { ClipAnswer } from "../pipeline/finish-clip.ts";
+import type { RepReading } from "../pipeline/rep-readings.ts";
 import type { StepOutput } from "../pipeline/step.ts";
 
 export type ToMeasureWorker =
@@ -20,6 +21,13 @@ export type ToMeasureWorker =
   | { readonly do: "finish"; readonly id: number };
 
 export type FromMeasureWorker =
-  | { readonly told: "measured"; readonly id: number; readonly output: StepOutput; readonly tookMs: number }
+  | {
+      readonly told: "measured";
+      readonly id: number;
+      readonly output: StepOutput;
+      /** A rep that this picture ended, gone over once more. */
+      readonly rep: RepReading | null;
+      readonly tookMs: number;
+    }
   | { readonly told: "finished"; readonly id: number; readonly answer: ClipAnswer }
   | { readonly told: "failed"; readonly id: number; readonly why: string };

@@ -1,17 +1,28 @@
 /// <reference lib="webworker" />
 import { milliseconds } from "@overcue/shared-geometry/units";
 import type { Body } from "../pipeline/body.ts";
+import type { Configuration } from "../pipeline/configuration.ts";
 import { finishClip } from "../pipeline/finish-clip.ts";
+import { finishLiveRep } from "../pipeline/finish-live-rep.ts";
 import { startStep, step, type StepOutput, type StepState } from "../pipeline/step.ts";
 import type { FromMeasureWorker, ToMeasureWorker } from "./measure-messages.ts";
 import { PictureReader } from "./picture-reader.ts";
 
 declare const self: DedicatedWorkerGlobalScope;
 
+/** Live pictures are kept this long, milliseconds: a slow rehearsal with two pumps and a look round fits in. */
+const liveMemory = milliseconds(25_000);
+
+interface Run {
+  readonly configuration: Configuration;
+  readonly forClip: boolean;
+  state: StepState;
+  readonly outputs: StepOutput[];
+}
+
 const reader = new PictureReader();
-let state: StepState | null = null;
+let run: Run | null = null;
 let body: Body | null = null;
-let kept: StepOutput[] | null = null;
 
 const tell = (message: FromMeasureWorker): void => {
   self.postMessage(message);
@@ -20,8 +31,7 @@ const tell = (message: FromMeasureWorker): void => {
 self.onmessage = ({ data }: MessageEvent<ToMeasureWorker>) => {
   switch (data.do) {
     case "start":
-      state = startStep(data.configuration);
-      kept = data.keepForClip ? [] : null;
+      run = start(data.configuration, data.keepForClip);
       body = null;
       return;
     case "body":
@@ -31,23 +41,51 @@ self.onmessage = ({ data }: MessageEvent<ToMeasureWorker>) => {
       void measure(data);
       return;
     case "finish":
-      tell({ told: "finished", id: data.id, answer: finishClip(kept ?? []) });
+      finish(data.id);
       return;
   }
 };
 
+function start(configuration: Configuration, forClip: boolean): Run {
+  const keepFor = forClip ? milliseconds(Number.POSITIVE_INFINITY) : liveMemory;
+  return { configuration, forClip, state: startStep(configuration, keepFor), outputs: [] };
+}
+
 async function measure({ id, image, rotation, t }: Extract<ToMeasureWorker, { do: "measure" }>): Promise<void> {
   try {
-    if (state === null) throw new Error("Nothing was started.");
+    const current = startedRun();
     const before = performance.now();
     const picture = await reader.read(image, rotation);
-    const stepped = step(state, { picture, t: milliseconds(t), body });
-    state = stepped.state;
-    kept?.push(stepped.output);
-    tell({ told: "measured", id, output: stepped.output, tookMs: performance.now() - before });
+    const stepped = step(current.state, { picture, t: milliseconds(t), body });
+    current.state = stepped.state;
+    remember(current, stepped.output);
+    const rep = current.forClip ? null : finishLiveRep(current.state, current.outputs, current.configuration);
+    tell({ told: "measured", id, output: stepped.output, rep, tookMs: performance.now() - before });
   } catch (error) {
-    tell({ told: "failed", id, why: error instanceof Error ? error.message : String(error) });
+    tell({ told: "failed", id, why: whyOf(error) });
   } finally {
     image.close();
   }
 }
+
+function remember({ outputs, forClip }: Run, output: StepOutput): void {
+  outputs.push(output);
+  if (forClip) return;
+  while ((outputs[0]?.t ?? output.t) < output.t - liveMemory) outputs.shift();
+}
+
+function finish(id: number): void {
+  try {
+    const { state, outputs, configuration } = startedRun();
+    tell({ told: "finished", id, answer: finishClip(state, outputs, configuration) });
+  } catch (error) {
+    tell({ told: "failed", id, why: whyOf(error) });
+  }
+}
+
+function startedRun(): Run {
+  if (run === null) throw new Error("Nothing was started.");
+  return run;
+}
+
+const whyOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));

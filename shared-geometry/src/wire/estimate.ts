@@ -15,8 +15,8 @@ export const bandDecisionSchema = z.discriminatedUnion("decided", [
   z.object({ decided: z.literal(true), band: bandIdSchema, odds }),
   z.object({
     decided: z.literal(false),
-    candidates: z.tuple([bandIdSchema, bandIdSchema]),
-    odds: z.tuple([odds, odds]),
+    candidates: z.tuple([bandIdSchema, bandIdSchema]).readonly(),
+    odds: z.tuple([odds, odds]).readonly(),
   }),
 ]);
 

@@ -1,0 +1,48 @@
+import { gripToHead } from "@overcue/shared-geometry/grip-convention";
+import type { ShaftInImage } from "@overcue/shared-geometry/image-shaft";
+import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
+import { smoothShaft } from "../shaft/smooth-shaft.ts";
+import type { ShaftEvidence } from "../shaft/track-shaft.ts";
+import type { FinishedRep } from "../swing/finish-rep.ts";
+import { runSwingClock, startSwingClock } from "../swing/swing-clock.ts";
+import { cameraFor } from "./camera-for.ts";
+import { startLean } from "./choose-lean.ts";
+import type { Configuration } from "./configuration.ts";
+import { liftToWorld } from "./lift-to-world.ts";
+import type { StepOutput } from "./step.ts";
+import { swingSample } from "./swing-sample.ts";
+
+export interface GoneOver {
+  /** One for each picture, in order: what is known of it in the light of those after it. */
+  readonly shafts: readonly ShaftInImage[];
+  readonly worlds: readonly (ShaftInWorld | null)[];
+  readonly reps: readonly FinishedRep[];
+}
+
+/**
+ * Finished pictures once more, with what came later: the shaft is smoothed both ways in time, lifted again and dated again.
+ * `evidence` and `outputs` are of the same pictures in the same order.
+ */
+export function goOverAgain(
+  evidence: readonly ShaftEvidence[],
+  outputs: readonly StepOutput[],
+  configuration: Configuration,
+): GoneOver {
+  const { settings } = configuration;
+  const shafts = smoothShaft(evidence);
+  const worlds: (ShaftInWorld | null)[] = [];
+  const reps: FinishedRep[] = [];
+  let lean = startLean;
+  let clock = startSwingClock(gripToHead(settings));
+  outputs.forEach(({ t, picture, inWorld }, at) => {
+    const shaft = shafts[at];
+    if (shaft === undefined) return;
+    const lifted = liftToWorld(lean, shaft, inWorld, cameraFor(configuration, picture), settings);
+    lean = lifted.state;
+    worlds.push(lifted.output);
+    const timed = runSwingClock(clock, swingSample(t, shaft, lifted.output, inWorld));
+    clock = timed.state;
+    if (timed.output.finished !== null) reps.push(timed.output.finished);
+  });
+  return { shafts, worlds, reps };
+}

@@ -1,0 +1,86 @@
+import type { CapturedFrame, FrameSource } from "../frames/frame-source.ts";
+import type { Measured, MeasureClient } from "../measuring/measure-client.ts";
+import type { Body } from "../pipeline/body.ts";
+import type { PoseClient } from "../pose/pose-client.ts";
+import type { SourceClock } from "./source-clock.ts";
+
+export interface RunHooks {
+  /** Sees each picture before it is measured; must not keep it. */
+  readonly onPicture: (frame: CapturedFrame) => void;
+  readonly onMeasured: (measured: Measured, frame: Pick<CapturedFrame, "captureTime" | "index">) => void;
+  readonly onPose: (body: Body | null) => void;
+  readonly onFailed: (why: string) => void;
+}
+
+export interface RunParts {
+  readonly source: FrameSource;
+  readonly clock: SourceClock;
+  readonly pose: PoseClient;
+  readonly measure: MeasureClient;
+  readonly hooks: RunHooks;
+  readonly now: () => number;
+  readonly wait: (milliseconds: number) => Promise<void>;
+  readonly stopped: () => boolean;
+}
+
+/**
+ * Pulls pictures until the source ends or the run is stopped. One picture is being measured at a time; the pose model gets a copy whenever
+ * it is free. A picture that fails is told and counted, and the next one is asked for.
+ * @throws Error with a sentence for the golfer where the source itself breaks.
+ */
+export async function runSource({ source, clock, pose, measure, hooks, now, wait, stopped }: RunParts): Promise<void> {
+  let posing = false;
+
+  const offerToPose = async ({ image, rotation, captureTime }: CapturedFrame): Promise<void> => {
+    if (posing) return;
+    posing = true;
+    try {
+      const copy = "displayWidth" in image ? image.clone() : await createImageBitmap(image);
+      void pose
+        .find(copy, rotation, captureTime)
+        .then(({ body }) => {
+          measure.tellBody(body);
+          hooks.onPose(body);
+        }, fail)
+        .finally(() => {
+          posing = false;
+        });
+    } catch (error) {
+      posing = false;
+      fail(error);
+    }
+  };
+  const fail = (error: unknown): void => {
+    hooks.onFailed(error instanceof Error ? error.message : String(error));
+  };
+
+  for (let frame = await source.next(); frame !== null; frame = await source.next()) {
+    if (stopped()) {
+      frame.image.close();
+      return;
+    }
+    try {
+      const early = clock.waitFor(frame.captureTime, now());
+      if (early > 0) await wait(early);
+      hooks.onPicture(frame);
+      await offerToPose(frame);
+    } catch (error) {
+      fail(error);
+    }
+    try {
+      hooks.onMeasured(await measure.measure(frame.image, frame.rotation, frame.captureTime), frame);
+    } catch (error) {
+      // The worker has closed the picture, unless it never got it.
+      closeQuietly(frame);
+      fail(error);
+    }
+  }
+}
+
+function closeQuietly({ image }: CapturedFrame): void {
+  try {
+    image.close();
+  } catch {
+    // Handed over already.
+  }
+}
