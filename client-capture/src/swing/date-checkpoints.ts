@@ -1,10 +1,11 @@
 import { milliseconds, type Metres, type Milliseconds } from "@overcue/shared-geometry/units";
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
-import { fitCrossing, fitTurningPoint, type Crossing, type FitOptions, type SeriesPoint } from "./fit-crossing.ts";
+import { fitCrossing, type Crossing, type FitOptions, type SeriesPoint } from "./fit-crossing.ts";
 import type { FollowedSample } from "./follow-swing.ts";
 import type { RepSamples, Rest } from "./rep-samples.ts";
 import { median } from "./median.ts";
 import type { Segment } from "./segment-reps.ts";
+import { turnInPlane } from "./turn-in-plane.ts";
 import { swingTuning } from "./swing-tuning.ts";
 import { leadHandAboveGrip } from "./lead-hand.ts";
 
@@ -50,7 +51,7 @@ export function dateCheckpoints(rep: RepSamples, segment: Segment, gripToHead: M
       heightFit,
       Math.hypot(lasting.shoulder, lasting.hands),
     ),
-    turningPoint(series.angle, segment.tops[segment.tops.length - 1]?.t ?? firstTop),
+    dateTop(rep.samples, lastTop, segment.passedLowAt),
     crossing(
       "arm-level-down",
       series.handAboveShoulder,
@@ -135,10 +136,33 @@ function dated(checkpoint: CheckpointId, fitted: Crossing, lastingSd: number): C
   return { checkpoint, t: fitted.t, sd: Math.hypot(fitted.sd, lastingSd / Math.max(Math.abs(fitted.slope), 1e-6)) };
 }
 
-function turningPoint(series: readonly SeriesPoint[], t: number): CheckpointTime | null {
-  const index = series.findIndex((point) => point.t >= t);
-  const fitted = index < 0 ? null : fitTurningPoint(series, index, { ...angleFit, change: swingTuning.topWindow });
-  return fitted === null ? null : { checkpoint: "top", t: fitted.t, sd: fitted.sd };
+/**
+ * The top is where the club's turn in its plane reverses: its rate, from sample to sample, passes zero for good. The way down
+ * sets off faster than the way up ends, so a parabola through the turn itself would place the top early.
+ */
+function dateTop(samples: readonly FollowedSample[], near: number, downTo: number): CheckpointTime {
+  const { topSearch, topWindow, lasting } = swingTuning;
+  const rates = ratesOver(turnInPlane(samples, near, downTo), swingTuning.topRateSpan * (downTo - near));
+  const index = bestSplit(rates, 0, { from: near - topSearch, to: near + topSearch }, -1);
+  const turned: CheckpointTime = { checkpoint: "top", t: milliseconds(near), sd: topSearch / 2 };
+  if (index === null) return turned;
+  const least = Math.max(swingTuning.fitWindow.least, topWindow * (downTo - near));
+  const fitted = fitCrossing(rates, index, 0, { least, change: 0, sharedErrors: swingTuning.sharedErrors });
+  const lastingSd = lasting.top * (downTo - near);
+  return fitted === null ? turned : { checkpoint: "top", t: fitted.t, sd: Math.hypot(fitted.sd, lastingSd) };
+}
+
+/** Rates between samples at least `span` milliseconds apart, at the middle of each pair. */
+function ratesOver(series: readonly SeriesPoint[], span: number): SeriesPoint[] {
+  let later = 0;
+  return series.flatMap((before) => {
+    while (later < series.length && (series[later]?.t ?? 0) < before.t + Math.max(span, 1)) later++;
+    const after = series[later];
+    if (after === undefined) return [];
+    const apart = after.t - before.t;
+    const value = (after.value - before.value) / apart;
+    return [{ t: before.t + apart / 2, value, sd: Math.hypot(after.sd, before.sd) / apart }];
+  });
 }
 
 /** Where the head stood behind the ball before the rep set off. */

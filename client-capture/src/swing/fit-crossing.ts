@@ -68,29 +68,6 @@ export function fitCrossing(
   return sd <= chordSd ? { t: milliseconds(linear + offset), sd, slope } : { ...straight, sd: chordSd };
 }
 
-/**
- * The instant of a sampled quantity's turning point near sample `index`, from a parabola; the sample itself where no parabola bends there.
- */
-export function fitTurningPoint(series: readonly SeriesPoint[], index: number, options: FitOptions): Crossing | null {
-  const middle = series[index];
-  if (middle === undefined) return null;
-  const near = windowAbout(series, middle.t, middle.value, options);
-  const parabola = fitParabola(near, middle.t, options.sharedErrors);
-  const first = near[0];
-  const last = near[near.length - 1];
-  if (first === undefined || last === undefined) return null;
-  const width = last.t - first.t;
-  const plain: Crossing = { t: milliseconds(middle.t), sd: Math.max(8, width / 4), slope: 0 };
-  if (parabola === null) return plain;
-  const [, b, a] = parabola.coefficients;
-  if (a === 0) return plain;
-  const offset = -b / (2 * a);
-  if (Math.abs(offset) > width / 2) return plain;
-  // The error of the slope at the turning point over the bend: a parabola's slope error is about 3.5 sd / width.
-  const sd = (3.5 * parabola.valueSd) / Math.max(width, 1) / Math.abs(2 * a);
-  return { t: milliseconds(middle.t + offset), sd: Math.min(Math.max(sd, 1), width / 2), slope: 0 };
-}
-
 function windowAbout(series: readonly SeriesPoint[], t: number, level: number, options: FitOptions): SeriesPoint[] {
   const near = series.filter(
     (point) =>
@@ -111,7 +88,7 @@ function fitParabola(points: readonly SeriesPoint[], at: number, sharedErrors: n
   const right = new Float64Array(3);
   for (const { t, value, sd } of points) {
     const x = (t - at) / scale;
-    const weight = 1 / Math.max(sd, 1e-4) ** 2;
+    const weight = 1 / Math.max(sd, 1e-6) ** 2;
     let power = weight;
     for (let k = 0; k < 5; k++, power *= x) {
       sums[k] = (sums[k] ?? 0) + power;
@@ -125,7 +102,7 @@ function fitParabola(points: readonly SeriesPoint[], at: number, sharedErrors: n
   let misfit = 0;
   for (const { t, value, sd } of points) {
     const x = (t - at) / scale;
-    misfit += ((value - c - b * x - a * x * x) / Math.max(sd, 1e-4)) ** 2;
+    misfit += ((value - c - b * x - a * x * x) / Math.max(sd, 1e-6)) ** 2;
   }
   const excess = Math.max(1, misfit / Math.max(1, points.length - 3));
   const valueSd = Math.sqrt(Math.max(0, inverse(0, 0)) * excess * sharedErrors);

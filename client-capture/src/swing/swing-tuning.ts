@@ -28,8 +28,12 @@ export const swingTuning = {
   stillHands: 0.06,
   /** Swing angles between which the setting off is fitted, radians. `least` above the resting scatter; `most` where the path stops growing by that power. */
   setOff: { least: 1.5 * degree, most: 12 * degree, power: 2.75 },
-  /** Half-width in swing angle of the fit of the top, radians: the way up and the way down are not alike. */
-  topWindow: 6 * degree,
+  /** How far from the turn of the swing angle the turn in the plane may be, milliseconds. */
+  topSearch: 120,
+  /** Half-width of the fit of the top as a share of the time from top to low. Larger: calmer under noise, more of the swing's shape in it. */
+  topWindow: 0.15,
+  /** Time over which the club's rate about the top is taken, as a share of the time from top to low. */
+  topRateSpan: 0.08,
   /** How long both must stand still to be a rest or a hold, milliseconds. */
   stillTime: 350,
   /** The follow-through is over when the swing angle has turned back by this much, radians. */
@@ -46,8 +50,9 @@ export const swingTuning = {
   fitWindow: { least: 34, angle: 28 * degree, height: 0.12, head: 0.4 },
   /** A hold belongs to a checkpoint when the club is this near, radians, or the hands this near in height, metres. */
   holdNear: { angle: 14 * degree, height: 0.07 },
-  /** Hands and shoulder errors that do not average out over a rep, metres: they set the error of arm level and takeaway. */
-  lasting: { shoulder: 0.03, thigh: 0.05, hands: 0.02, head: 0.03 },
+  /** Hands and shoulder errors that do not average out over a rep, metres: they set the error of arm level, takeaway and impact;
+   * and the share of the time from top to low by which the fitted top is off because the way up and the way down differ. */
+  lasting: { shoulder: 0.03, thigh: 0.05, hands: 0.02, head: 0.03, top: 0.012 },
   /** Errors of the lifted elevation that do not average out, radians. */
   lastingElevation: 1 * degree,
   /** How many neighbouring samples share one error: fitted errors grow by its root. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { fitCrossing, fitTurningPoint, type SeriesPoint } from "@overcue/client-capture/swing/fit-crossing";
+import { fitCrossing, type SeriesPoint } from "@overcue/client-capture/swing/fit-crossing";
 import { gaussian, seededRandom } from "../../scenes/random.ts";
 
 const options = { least: 50, change: 0.5, sharedErrors: 1 };
@@ -46,13 +46,5 @@ describe("instants between samples", () => {
         options,
       ),
     ).toBeNull();
-  });
-
-  it("K2.1 places a turning point between samples", () => {
-    const series = wave(33.3, 0.002, 3);
-    const index = series.reduce((best, point, here) => (point.value > (series[best]?.value ?? -2) ? here : best), 0);
-    const turning = fitTurningPoint(series, index, { least: 150, change: 0.3, sharedErrors: 1 });
-    expect(Math.abs((turning?.t ?? 0) - 500)).toBeLessThan(3 * (turning?.sd ?? 0) + 1);
-    expect(turning?.sd ?? 1000).toBeLessThan(15);
   });
 });

@@ -1,0 +1,161 @@
+import { describe, expect, it } from "vitest";
+import { demoMotion, type DemoMotion } from "@overcue/client-capture/demo-motion/demo-motion";
+import {
+  evenPlaces,
+  slowTempo,
+  tourTempo,
+  usualGolfer,
+  type DemoDistraction,
+  type DemoPlanItem,
+  type DemoRepKind,
+  type DemoTempo,
+} from "@overcue/client-capture/demo-motion/demo-golfer-settings";
+import { runSwingClock, startSwingClock, type SwingClockOutput } from "@overcue/client-capture/swing/swing-clock";
+import { gripToHead } from "@overcue/shared-geometry/grip-convention";
+import { noNoise, trueSamples, type SampleNoise } from "../../fakes/true-samples.ts";
+import { seededRandom } from "../../scenes/random.ts";
+
+const still = (seconds: number): DemoPlanItem => ({ do: "still", seconds });
+const rep = (kind: DemoRepKind, tempo: DemoTempo = tourTempo): DemoPlanItem => ({
+  do: "rep",
+  kind,
+  places: evenPlaces,
+  tempo,
+});
+const motionOf = (...items: DemoPlanItem[]): DemoMotion =>
+  demoMotion({ golfer: usualGolfer, club: true, ball: true, items: [still(1.2), ...items, still(1.5)] });
+
+function run(
+  motion: DemoMotion,
+  framesPerSecond = 60,
+  noise: SampleNoise = noNoise,
+): (SwingClockOutput & { t: number })[] {
+  let state = startSwingClock(gripToHead(usualGolfer.station));
+  return Array.from(trueSamples(motion, framesPerSecond, noise, seededRandom(7)), (sample) => {
+    const ran = runSwingClock(state, sample);
+    state = ran.state;
+    return { ...ran.output, t: sample.t };
+  });
+}
+
+const finishedOf = (outputs: readonly SwingClockOutput[]) =>
+  outputs.flatMap((output) => (output.finished === null ? [] : [output.finished]));
+
+describe("reps", () => {
+  it.each<[DemoRepKind, DemoTempo, string]>([
+    ["full", tourTempo, "full"],
+    ["half", tourTempo, "half"],
+    ["pump", tourTempo, "pump"],
+    ["flow", tourTempo, "flow"],
+    ["rehearsal", slowTempo, "rehearsal"],
+    ["pump", slowTempo, "pump"],
+  ])("K3.3 a %s is told once and named", (kind, tempo, name) => {
+    const finished = finishedOf(run(motionOf(rep(kind, tempo))));
+    expect(finished.map((one) => one.kind)).toEqual([name]);
+    expect(finished[0]?.missing).toEqual([]);
+  });
+
+  it("K3.1 every swing of a continuous run is a rep", () => {
+    expect(finishedOf(run(motionOf(rep("continuous")))).length).toBe(2);
+  });
+
+  it.each<DemoDistraction>([
+    "waggle",
+    "practice-brush",
+    "tee-up",
+    "walk-away-and-back",
+    "re-grip",
+    "lean-on-club",
+    "look-up",
+  ])("K3.2 %s is no rep", (what) => {
+    const outputs = run(motionOf({ do: "distraction", what }, still(1), rep("full")));
+    const finished = finishedOf(outputs);
+    expect(finished.length).toBe(1);
+    expect(finished[0]?.kind).toBe("full");
+  });
+
+  it("K2.1 dates shaft level, arm level and impact within 4 ms at 60 pictures a second when its input is right", () => {
+    const motion = motionOf(rep("full"));
+    const [finished] = finishedOf(run(motion));
+    for (const checkpoint of [
+      "shaft-level-back",
+      "arm-level-back",
+      "arm-level-down",
+      "shaft-level-down",
+      "impact",
+    ] as const) {
+      const truth = motion.checkpoints.find((one) => one.checkpoint === checkpoint);
+      const dated = finished?.checkpoints.find((one) => one.checkpoint === checkpoint);
+      expect(truth, checkpoint).toBeDefined();
+      expect(Math.abs((dated?.t ?? Infinity) - (truth?.t ?? 0)), checkpoint).toBeLessThan(4);
+    }
+  });
+
+  it("K2.2 states the error of each instant: nine in ten lie within two standard errors under noise", () => {
+    let inside = 0;
+    let all = 0;
+    const motion = motionOf(rep("full"), still(1.5), rep("rehearsal", slowTempo), still(1.5), rep("half"));
+    const finished = finishedOf(run(motion, 60, { angle: 0.01, grip: 0.01, body: 0.02 }));
+    for (const [index, one] of finished.entries()) {
+      for (const dated of one.checkpoints.filter(({ checkpoint }) => checkpoint !== "address")) {
+        const truths = motion.checkpoints.filter((c) => c.rep === index && c.checkpoint === dated.checkpoint);
+        const error = Math.min(...truths.map((truth) => Math.abs(truth.t - dated.t)));
+        all++;
+        if (error < 2 * dated.sd + 4) inside++;
+      }
+    }
+    expect(all).toBeGreaterThan(15);
+    expect(inside / all).toBeGreaterThan(0.9);
+  });
+
+  it("K3.4 a rep whose way down was not seen lacks those checkpoints, or is no rep; it never makes them up", () => {
+    const motion = motionOf(rep("full", slowTempo));
+    const hidden = motion.checkpoints.find((one) => one.checkpoint === "shaft-level-back")?.t ?? 0;
+    let state = startSwingClock(gripToHead(usualGolfer.station));
+    const outputs: SwingClockOutput[] = [];
+    for (const sample of trueSamples(motion, 60, noNoise, seededRandom(1))) {
+      const gone = Math.abs(sample.t - hidden) < 300;
+      const ran = runSwingClock(state, gone ? { ...sample, shaft: null, tracked: false } : sample);
+      state = ran.state;
+      outputs.push(ran.output);
+    }
+    const [finished] = finishedOf(outputs);
+    const level = finished?.checkpoints.find((one) => one.checkpoint === "shaft-level-back");
+    expect(finished).toBeDefined();
+    expect(level?.shaft ?? null).toBeNull();
+  });
+
+  it("finds the published tour tempo within 2 % (Grober and Cholewicki: 0.80 s back, 0.267 s down)", () => {
+    const [finished] = finishedOf(run(motionOf(rep("full"))));
+    expect(Math.abs((finished?.tempo?.backswingSeconds ?? 0) / 0.8 - 1)).toBeLessThan(0.02);
+    expect(Math.abs((finished?.tempo?.downswingSeconds ?? 0) / 0.267 - 1)).toBeLessThan(0.02);
+    expect(Math.abs((finished?.tempo?.ratio ?? 0) / (0.8 / 0.267) - 1)).toBeLessThan(0.02);
+  });
+});
+
+describe("live", () => {
+  it("K4.1 tells a checkpoint live at most once a rep, and none of a full-speed way down at 30 pictures a second", () => {
+    const slow = run(motionOf(rep("rehearsal", slowTempo))).flatMap((output) => output.passed);
+    const names = slow.map((one) => one.checkpoint);
+    expect(new Set(names).size).toBe(names.length);
+    expect(names).toContain("arm-level-back");
+    expect(names).toContain("arm-level-down");
+    const fast = run(motionOf(rep("full")), 30).flatMap((output) => output.passed);
+    expect(fast.filter((one) => one.checkpoint === "shaft-level-down")).toEqual([]);
+  });
+
+  it("K4.2 names the checkpoint that the club is held at until it moves on", () => {
+    const motion = motionOf({
+      do: "rep",
+      kind: "rehearsal",
+      places: evenPlaces,
+      tempo: slowTempo,
+      hold: { at: "arm-level-back", seconds: 2 },
+    });
+    const outputs = run(motion);
+    const held = outputs.filter((output) => output.phase === "hold");
+    expect(held.length).toBeGreaterThan(60);
+    expect(new Set(held.map((output) => output.checkpoint))).toEqual(new Set(["arm-level-back"]));
+    expect(finishedOf(outputs).length).toBe(1);
+  });
+});
