@@ -1,0 +1,7 @@
+import "@fontsource/barlow-semi-condensed/latin-500.css";
+import "@fontsource/barlow-semi-condensed/latin-700.css";
+import "../theme/base.css";
+import { startPage } from "../screens/start-page.tsx";
+import { CoachScreen } from "./coach-screen.tsx";
+
+startPage("coach", "coach", <CoachScreen />);

@@ -1,0 +1,71 @@
+import type { GroundInterval } from "@overcue/shared-geometry/wire/practice";
+import { stripOf, type GroundFrame } from "./ground-frame.ts";
+import type { DrawList, PatternName, Paint, Rect, Shape } from "./shapes.ts";
+
+export interface AimOnGround {
+  readonly felt: GroundInterval;
+  readonly wanted: GroundInterval;
+  /** How strongly the felt band is drawn: 1 while the golfer needs it, towards 0 as the error falls. */
+  readonly strength: number;
+}
+
+/** Under this strength the felt band keeps its border only. */
+const borderOnly = 0.15;
+
+/** The band to be felt is hatched, the band wanted in reality is dotted with a broken border. */
+export function drawAimBands(frame: GroundFrame, { felt, wanted, strength }: AimOnGround, textSize: number): DrawList {
+  const wantedStrip = stripOf(frame, wanted.from, wanted.to);
+  const feltStrip = stripOf(frame, felt.from, felt.to);
+  return [
+    ...(wantedStrip === null ? [] : band(wantedStrip, "dots", "wanted", 1, textSize)),
+    ...(feltStrip === null ? [] : band(feltStrip, "hatch", "felt", strength, textSize)),
+  ];
+}
+
+/** Each aim's word at one end of its band. */
+export function drawAimTags(frame: GroundFrame, { felt, wanted, strength }: AimOnGround, textSize: number): DrawList {
+  const wantedStrip = stripOf(frame, wanted.from, wanted.to);
+  const feltStrip = strength > borderOnly ? stripOf(frame, felt.from, felt.to) : null;
+  return [
+    ...(wantedStrip === null ? [] : [tag(frame, wantedStrip, "WANT", "end", textSize, "wanted")]),
+    ...(feltStrip === null ? [] : [tag(frame, feltStrip, "FEEL", "start", textSize, "felt")]),
+  ];
+}
+
+function band(rect: Rect, pattern: PatternName, paint: Paint, strength: number, textSize: number): readonly Shape[] {
+  const border = Math.max(2, textSize / 18);
+  const filled: readonly Shape[] =
+    strength > borderOnly ? [{ kind: "pattern", rect, pattern, paint, scale: textSize / 4, alpha: strength }] : [];
+  return [
+    ...filled,
+    {
+      kind: "frame",
+      rect,
+      paint: "ink",
+      width: border,
+      dash: pattern === "dots" ? [border * 3, border * 2] : [],
+      alpha: Math.max(0.4, strength),
+    },
+  ];
+}
+
+/** FEEL sits at the left or top end of its band, WANT at the other, so that neighbours never cover each other. */
+function tag(frame: GroundFrame, strip: Rect, text: string, end: "start" | "end", size: number, ground: Paint): Shape {
+  const gap = size * 0.3;
+  const middle = { x: strip.x + strip.width / 2, y: strip.y + strip.height / 2 };
+  if (frame.bands === "rows") {
+    const x = end === "start" ? strip.x + gap : strip.x + strip.width - gap;
+    return {
+      kind: "tag",
+      text,
+      at: { x, y: middle.y },
+      align: end === "start" ? "left" : "right",
+      size,
+      ink: "ink",
+      ground,
+      alpha: 1,
+    };
+  }
+  const y = end === "start" ? strip.y + gap + size * 0.6 : strip.y + strip.height - gap - size * 0.6;
+  return { kind: "tag", text, at: { x: middle.x, y }, align: "centre", size, ink: "ink", ground, alpha: 1 };
+}

@@ -1,0 +1,105 @@
+import type { BandSubject } from "@overcue/shared-geometry/checkpoints";
+import type { GroundFrame } from "./ground-frame.ts";
+import type { DrawList, MarkShape, ScreenPoint, Shape } from "./shapes.ts";
+
+/** A place on the ground with its standard errors, metres, and what of the club it is. */
+export interface PlaceOnGround {
+  readonly subject: BandSubject;
+  readonly x: number;
+  readonly y: number;
+  readonly sdX: number;
+  readonly sdY: number;
+}
+
+/** The shaft seen from above: ends on the ground plan, metres. */
+export interface ShaftOnGround {
+  readonly grip: { readonly x: number; readonly y: number };
+  readonly head: { readonly x: number; readonly y: number };
+}
+
+export interface LiveOnGround {
+  readonly shaft: ShaftOnGround | null;
+  readonly place: PlaceOnGround | null;
+}
+
+/** Two standard errors to either side: the true place lies within for about 19 in 20. */
+const errorsShown = 2;
+
+/** What moves with every estimate: the shaft from above, the line out of the butt end, the point and its soft error. */
+export function drawLive(frame: GroundFrame, live: LiveOnGround, markSize: number): DrawList {
+  const shapes: Shape[] = [];
+  const lineWidth = Math.max(3, markSize / 10);
+  const { shaft, place } = live;
+  if (place !== null) shapes.push(errorEllipse(frame, place, markSize));
+  if (shaft !== null) {
+    const grip = frame.toScreen(shaft.grip.x, shaft.grip.y);
+    if (place?.subject === "butt-point") {
+      shapes.push({
+        kind: "line",
+        from: grip,
+        to: frame.toScreen(place.x, place.y),
+        paint: "live",
+        width: lineWidth / 2,
+        dash: [lineWidth, lineWidth],
+        alpha: 1,
+      });
+    }
+    shapes.push({
+      kind: "line",
+      from: grip,
+      to: frame.toScreen(shaft.head.x, shaft.head.y),
+      paint: "ink",
+      width: lineWidth,
+      dash: [],
+      alpha: 1,
+    });
+  }
+  if (place !== null) {
+    const { at, outside } = keepInside(frame, frame.toScreen(place.x, place.y), markSize / 2);
+    shapes.push({
+      kind: "mark",
+      shape: outside ?? shapeOf(place.subject),
+      centre: at,
+      size: markSize,
+      paint: "live",
+      halo: "paper",
+      alpha: 1,
+    });
+  }
+  return shapes;
+}
+
+/** The butt point is round, the club head square, so that neither needs its colour. */
+const shapeOf = (subject: BandSubject): MarkShape => (subject === "butt-point" ? "live-round" : "live-square");
+
+function errorEllipse(frame: GroundFrame, place: PlaceOnGround, markSize: number): Shape {
+  const along = Math.max(markSize / 2, errorsShown * place.sdX * frame.pixelsPerMetre);
+  const across = Math.max(markSize / 2, errorsShown * place.sdY * frame.pixelsPerMetre);
+  return {
+    kind: "ellipse",
+    centre: frame.toScreen(place.x, place.y),
+    radiusX: frame.bands === "rows" ? along : across,
+    radiusY: frame.bands === "rows" ? across : along,
+    paint: "live",
+    alpha: 0.35,
+  };
+}
+
+/** A place outside the view is shown at its edge, by a triangle that points out. */
+function keepInside(
+  frame: GroundFrame,
+  point: ScreenPoint,
+  margin: number,
+): { readonly at: ScreenPoint; readonly outside: MarkShape | null } {
+  const { area } = frame;
+  const at = {
+    x: Math.min(Math.max(point.x, area.x + margin), area.x + area.width - margin),
+    y: Math.min(Math.max(point.y, area.y + margin), area.y + area.height - margin),
+  };
+  const right = point.x - at.x;
+  const down = point.y - at.y;
+  const reach = Math.max(Math.abs(right), Math.abs(down));
+  if (reach <= margin) return { at, outside: null };
+  if (reach === Math.abs(down)) return { at, outside: down < 0 ? "triangle-up" : "triangle-down" };
+  return { at, outside: right < 0 ? "triangle-left" : "triangle-right" };
+}

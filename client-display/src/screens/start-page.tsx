@@ -1,0 +1,42 @@
+import type { Role } from "@overcue/shared-geometry/wire/hello";
+import { secretFromFragment } from "@overcue/shared-geometry/wire/pairing";
+import type { ReactNode } from "react";
+import { createRoot } from "react-dom/client";
+import { z } from "zod";
+import { connectRelay } from "../link/connect-relay.ts";
+import { createLiveFeed } from "../link/live-feed.ts";
+import { followPassed } from "../store/follow-passed.ts";
+import { createScreenStore } from "../store/screen-store.ts";
+import { createSettingsStore } from "../store/settings-store.ts";
+import { applyTheme } from "../theme/apply-theme.ts";
+import { LinkTrouble } from "./link-trouble.tsx";
+import { PartsContext } from "./parts.ts";
+
+/** Puts the real browser, socket and clock together and shows `page`; without a secret in the address, says so. */
+export function startPage(role: Role, name: string, page: ReactNode): void {
+  // The content policy allows no code made at run time, which zod would otherwise try.
+  z.config({ jitless: true });
+  const element = document.getElementById("root");
+  if (element === null) throw new Error("startPage: the page has no element with the id root");
+  const root = createRoot(element);
+  const settings = createSettingsStore(localStorage);
+  applyTheme(document.documentElement, settings);
+  const secret = secretFromFragment(location.hash);
+  if (secret === null) {
+    root.render(<LinkTrouble link={{ kind: "unpaired" }} />);
+    return;
+  }
+  const store = createScreenStore();
+  const feed = createLiveFeed();
+  const link = connectRelay({
+    origin: location.origin,
+    role,
+    secret,
+    name,
+    store,
+    feed,
+    now: () => performance.now(),
+  });
+  followPassed(feed, store);
+  root.render(<PartsContext value={{ store, settings, feed, link }}>{page}</PartsContext>);
+}
