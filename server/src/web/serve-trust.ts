@@ -42,7 +42,7 @@ export function serveTrust({ authority, phoneAddress }: TrustParts): Express {
     response.type("application/x-pem-file").send(authority().pem);
   });
   app.get("/overcue.mobileconfig", (_request, response) => {
-    response.type("application/x-apple-aspen-config").send(appleProfile(authority().der));
+    response.type("application/x-apple-aspen-config").send(Buffer.from(appleProfile(authority().der)));
   });
   app.use((_request, response) => {
     response.status(404).type("text/plain").send("Only the page about the certificate is served here: open / instead.");
