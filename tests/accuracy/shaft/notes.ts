@@ -1,0 +1,11 @@
+/** What stands above the table, so that it can be read by itself. */
+export const notes = `Rendered scenes (tests/scenes): a golfer of capsules with true motion blur, row by row read-out, noise, sharpening and 8x8
+quantisation as in JPEG; H.264 is not simulated. Truth is the straight line from hands to head as the picture shows it.
+The pose is simulated with errors of the size measured with the real model.
+\`now\` is the answer at once, \`lagged\` the fixed-lag one, \`full\` the pass over the finished rep. \`HoughLinesP\` is OpenCV's JS build
+(@techstark/opencv-js 4.5.2, which has no line segment detector) on the same region out of the same hands: the longest segment that
+points at the hands, on every fourth picture.
+\`tracked\`: share of the pictures in which at least 0.35 of the bare shaft shows and is 1/20 of the picture's height long.
+\`<= n deg\`, \`median\`, \`in 95 %\` are of the tracked. \`false lock\` (tracked and over 10 degrees off, or no club there at all),
+\`sure+wrong\` (stated sd under 2 degrees, over 6 off) and \`lost\` are of all pictures. \`ms\` is a picture's cost beside whatever else
+ran on the machine.`;

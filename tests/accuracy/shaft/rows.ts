@@ -1,0 +1,21 @@
+import type { ConditionName } from "../../scenes/conditions.ts";
+
+/** How many scenes, each of its own seed, make a row: fast reps are short, so they get more of them. */
+export const scenesInRow: Readonly<Record<ConditionName, number>> = {
+  "slow+rod": 3,
+  "slow+bare": 3,
+  "flow 60": 4,
+  "full 60 1/500": 8,
+  "full 30 1/120": 10,
+  "full 240 1/1000": 2,
+  dusk: 2,
+  night: 2,
+  backlight: 2,
+  "clutter+decoy": 2,
+  "indoor flicker": 2,
+  "small 240x384": 4,
+  "1080x1920": 1,
+  "end-on": 2,
+  "left-handed": 3,
+  "empty hands": 2,
+};

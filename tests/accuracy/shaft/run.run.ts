@@ -1,0 +1,56 @@
+import { parseArgs } from "node:util";
+import { conditionNames, type ConditionName } from "../../scenes/conditions.ts";
+import { writeSection } from "../write-section.ts";
+import { figuresOf } from "./figures.ts";
+import { judgeRows } from "./judge-rows.ts";
+import { methods } from "./judge-scene.ts";
+import { notes } from "./notes.ts";
+import { scenesInRow } from "./rows.ts";
+import { countGoals, missedGoals, tableOf, type Line } from "./table.ts";
+
+/**
+ * npm run accuracy:shaft [-- --row NAME] [--seed N] [--short] [--workers N]
+ * Without --row, --seed and --short the table goes to RESULTS.md.
+ */
+const { values } = parseArgs({
+  options: {
+    row: { type: "string" },
+    seed: { type: "string" },
+    short: { type: "boolean", default: false },
+    workers: { type: "string", default: "2" },
+  },
+});
+const wanted = conditionNames.filter((name) => values.row === undefined || name === values.row);
+if (wanted.length === 0) {
+  console.error(`There is no row "${values.row ?? ""}". Rows: ${conditionNames.join(", ")}.`);
+  process.exit(2);
+}
+const seedsOf = (name: ConditionName): readonly number[] => {
+  if (values.seed !== undefined) return [Number(values.seed)];
+  return Array.from({ length: values.short ? 1 : scenesInRow[name] }, (_, index) => index + 1);
+};
+const tasks = wanted.flatMap((name) => seedsOf(name).map((seed) => ({ name, seed })));
+const rows = await judgeRows(tasks, Math.min(Number(values.workers), tasks.length), (done, of, task) => {
+  process.stderr.write(`\r${done}/${of} scenes, last ${task.name} ${task.seed}        `);
+});
+process.stderr.write("\n");
+const lines: Line[] = wanted.flatMap((name) => {
+  const tallies = rows.get(name);
+  return tallies ? methods.map((method) => ({ name, method, figures: figuresOf(tallies[method]) })) : [];
+});
+const told = lines.filter((line) => line.figures.frames > 0);
+const table = tableOf(told);
+const missed = missedGoals(told);
+const goals = countGoals(told);
+const summary = `accuracy:shaft: ${goals - missed.length} of ${goals} goals met over ${tasks.length} scenes${missed.length > 0 ? "; missed ones are marked in the table" : ""}.`;
+console.log(`${table}\n\n${missed.map((text) => `missed: ${text}`).join("\n")}\n${summary}`);
+if (values.row === undefined && values.seed === undefined && !values.short) {
+  writeSection(
+    "shaft",
+    "The shaft in the picture",
+    "npm run accuracy:shaft",
+    new Date(),
+    `${notes}\n\n${table}\n\n${summary}`,
+  );
+}
+process.exitCode = missed.length > 0 ? 1 : 0;

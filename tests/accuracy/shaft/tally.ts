@@ -1,0 +1,82 @@
+import { angleBetween } from "@overcue/shared-geometry/angle";
+import type { ShaftInImage } from "@overcue/shared-geometry/image-shaft";
+import { degreesFromRadians, type Radians } from "@overcue/shared-geometry/units";
+
+/** What one picture really holds, as far as the judge asks. `angle` null: no club at all. */
+export interface Fact {
+  readonly angle: Radians | null;
+  /** Enough of the shaft shows for an answer to be expected (see `isFindable`). */
+  readonly findable: boolean;
+}
+
+/** One method's answers over many pictures, as they are counted. Errors in degrees. */
+export interface Tally {
+  frames: number;
+  findable: number;
+  findableTracked: number;
+  errors: number[];
+  /** Answers that state their error, and those whose error lies inside their stated 95 % interval. */
+  stated: number;
+  covered: number;
+  falseLocks: number;
+  confidentWrong: number;
+  lost: number;
+  millisecondsSpent: number;
+}
+
+/** A tracked line farther off than this is another line than the shaft, degrees. */
+const falseLockFrom = 10;
+const confidentUnder = 2;
+const wrongFrom = 6;
+
+export const emptyTally = (): Tally => ({
+  frames: 0,
+  findable: 0,
+  findableTracked: 0,
+  errors: [],
+  stated: 0,
+  covered: 0,
+  falseLocks: 0,
+  confidentWrong: 0,
+  lost: 0,
+  millisecondsSpent: 0,
+});
+
+/** Counts one answer against what was there. Only `tracked` claims anything; where there is no club every such claim is false. */
+export function count(tally: Tally, answer: Pick<ShaftInImage, "status"> & Partial<Claim>, fact: Fact): void {
+  tally.frames++;
+  if (fact.findable) tally.findable++;
+  if (answer.status === "lost") tally.lost++;
+  if (answer.status !== "tracked" || answer.angle === undefined) return;
+  const sd = answer.sd === undefined ? Infinity : degreesFromRadians(answer.sd);
+  if (fact.angle === null) {
+    tally.falseLocks++;
+    if (sd < confidentUnder) tally.confidentWrong++;
+    return;
+  }
+  if (fact.findable) tally.findableTracked++;
+  const error = Math.abs(degreesFromRadians(angleBetween(fact.angle, answer.angle)));
+  tally.errors.push(error);
+  if (answer.sd !== undefined) tally.stated++;
+  if (answer.sd !== undefined && error <= 1.96 * sd) tally.covered++;
+  if (error > falseLockFrom) tally.falseLocks++;
+  if (sd < confidentUnder && error > wrongFrom) tally.confidentWrong++;
+}
+
+interface Claim {
+  readonly angle: Radians;
+  readonly sd: Radians;
+}
+
+export function addTally(to: Tally, from: Tally): void {
+  to.frames += from.frames;
+  to.findable += from.findable;
+  to.findableTracked += from.findableTracked;
+  to.errors.push(...from.errors);
+  to.stated += from.stated;
+  to.covered += from.covered;
+  to.falseLocks += from.falseLocks;
+  to.confidentWrong += from.confidentWrong;
+  to.lost += from.lost;
+  to.millisecondsSpent += from.millisecondsSpent;
+}
