@@ -1,0 +1,19 @@
+/**
+ * The checks that the phone makes of its own set-up, by the ids that `CaptureState.checks` uses, in the order in which
+ * they are put right. A check that is left out is not shown.
+ */
+export const setUpCheckIds = [
+  "certificate",
+  "camera-level",
+  "camera-height",
+  "camera-distance",
+  "hand-line",
+  "body-in-frame",
+  "club-at-top",
+  "light",
+  "frame-rate",
+  "sticks",
+  "rod-colour",
+] as const;
+
+export type SetUpCheckId = (typeof setUpCheckIds)[number];
