@@ -1,4 +1,5 @@
 import type { ShaftInImage } from "./image-shaft.ts";
+import { mirrorPoint } from "./mirror-picture.ts";
 import type { Point } from "./point.ts";
 import { pixels, type Metres, type Milliseconds, type Pixels, type Radians } from "./units.ts";
 
@@ -44,5 +45,15 @@ export function observeShaft(
     angleSd: shaft.sd,
     head: shaft.head && shaft.headSd !== null ? { at: shaft.head, alongSd: shaft.headSd } : null,
     depth,
+  };
+}
+
+/** The observation seen in a mirror: a left-handed golfer's as a right-handed one's. */
+export function mirrorObservation(seen: LiftObservation, width: Pixels): LiftObservation {
+  return {
+    ...seen,
+    grip: mirrorPoint(seen.grip, width),
+    direction: { x: -seen.direction.x, y: seen.direction.y },
+    head: seen.head && { ...seen.head, at: mirrorPoint(seen.head.at, width) },
   };
 }

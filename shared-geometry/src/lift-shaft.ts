@@ -1,142 +1,90 @@
-import { ray } from "./camera-ray.ts";
+import { assembleShaft } from "./assemble-shaft.ts";
+import { exactCamera, type CameraSpread } from "./camera-spread.ts";
 import type { Camera } from "./camera.ts";
 import { gripToHead } from "./grip-convention.ts";
-import type { DepthPrior, LiftObservation } from "./lift-observation.ts";
-import { imagePoint } from "./point.ts";
-import { anglesOf } from "./shaft-angles.ts";
+import { joinSides, leanForSpread, leanPosterior, type LeanSide } from "./lean-posterior.ts";
+import { mirrorObservation, type LiftObservation } from "./lift-observation.ts";
+import { stepViews } from "./step-views.ts";
 import type { StationSettings } from "./station.ts";
-import type { Metres } from "./units.ts";
-import { add, along, dot, normalise, scale, subtract, type Vector } from "./vector.ts";
-import type { ShaftInWorld } from "./world-shaft.ts";
-import { angleBetween, wrapAngle } from "./angle.ts";
-import { radians } from "./units.ts";
-
-/** Why a shaft could not be lifted. A closed list. */
-export type LiftRefusal = "depth-undefined" | "behind-camera" | "bad-observation";
+import { dot } from "./vector.ts";
+import { noErrors, spreadAt, viewShaft, type LiftRefusal, type ShaftView } from "./view-shaft.ts";
+import type { Direction, ShaftInWorld } from "./world-shaft.ts";
 
 export type Lift =
-  /** The likely leans, towards the camera first. One candidate where the head was not seen: its spread covers both leans. */
-  | { readonly ok: true; readonly candidates: readonly ShaftInWorld[] }
+  /** Both leans, the head nearer to the camera first; one where the head was not seen, or motion told which way the shaft leans. */
+  | { readonly ok: true; readonly candidates: readonly [ShaftInWorld, ...ShaftInWorld[]] }
   | { readonly ok: false; readonly reason: LiftRefusal };
 
-/** How well the grip-to-head length is known, metres: the club's stated length and the hands' place on it. */
-export const lengthSd = 0.015;
+/** Where the motion before says that the shaft points, and one sd of its lean, radians. */
+export interface ExpectedDirection {
+  readonly toHead: Direction;
+  readonly sd: number;
+}
 
-/** How far the shaft may lean out of the plane square to the line of sight when its head is not seen, one sd, radians. */
+/** How well the grip-to-head length is known, metres: the club's stated length. The hands' place on the club is `gripAlongSd`. */
+export const lengthSd = 0.005;
+
+/** How far the shaft may lean out of the plane square to the line of sight when nothing tells, one sd, radians. */
 export const unseenLeanSd = 0.6;
 
 /**
- * The shaft in the world from one picture. The hands' depth places the grip on its line of sight; the picture's line gives a plane through the lens;
- * the club's length and the head's place give the lean in that plane, up to its sign.
- * Covariance by one-sd steps through every source of error, after the unscented transform (Julier and Uhlmann 1997).
+ * The shaft in the world from one picture. The hands' depth places the grip on its line of sight; the picture's line gives a plane through
+ * the lens; the club's length and the head's place give the lean in that plane, up to its sign.
+ * The covariance carries every error of the observation and of the camera: linear in all but the lean, whose own distribution is summed up,
+ * since it is far from linear where the shaft is square to the line of sight.
  */
 export function liftShaft(
-  camera: Camera,
-  observation: LiftObservation,
+  through: Camera | CameraSpread,
+  seen: LiftObservation,
   settings: Pick<StationSettings, "clubLength">,
+  expected: ExpectedDirection | null = null,
 ): Lift {
+  const spread = "moved" in through ? through : exactCamera(through);
+  const observation = spread.camera.handed === "left" ? mirrorObservation(seen, spread.camera.width) : seen;
+  const view = viewShaft(spread.upright, observation, noErrors);
+  if (typeof view === "string") return refuse(view);
+  const steps = stepViews(spread, observation);
+  if (typeof steps === "string") return refuse(steps);
   const length = gripToHead(settings);
-  const { angleSd, offsetSd, gripAlongSd, depth, head } = observation;
-  const spreads = [offsetSd, gripAlongSd, angleSd, depth.sd, lengthSd, head?.alongSd ?? unseenLeanSd];
-  if (!spreads.every((spread) => Number.isFinite(spread) && spread >= 0)) return refuse("bad-observation");
-  const leans = head ? ([-1, 1] as const) : ([0] as const);
-  const candidates: ShaftInWorld[] = [];
-  for (const lean of leans) {
-    const middle = place(camera, observation, length, lean, noError);
-    if (typeof middle === "string") return refuse(middle);
-    const columns: number[][] = [];
-    for (const [source, spread] of spreads.entries()) {
-      const up = place(camera, observation, length, lean, noError.with(source, spread));
-      const down = place(camera, observation, length, lean, noError.with(source, -spread));
-      if (typeof up === "string" || typeof down === "string") return refuse("bad-observation");
-      columns.push(halfDifference(up, down));
-    }
-    const { grip, toHead } = middle;
-    candidates.push({ t: observation.t, grip, toHead, covariance: sumOfSquares(columns) });
+  const prior = expected && { mean: leanOf(expected.toHead, view), sd: expected.sd };
+
+  if (view.spread === null) {
+    const { mean, sd } = prior ?? { mean: 0, sd: unseenLeanSd };
+    const side = { mass: 1, mean, variance: sd * sd, missMean: 0, missVariance: 0, missLean: 0 };
+    const none = new Array<number>(steps.length).fill(0);
+    return { ok: true, candidates: [assembleShaft(observation.t, view, steps, none, side)] };
   }
-  return { ok: true, candidates };
+
+  const observed = view.spread;
+  const lifted = ([-1, 1] as const).map((sign) => {
+    const mode = leanForSpread(sign, observed, length, view.distance);
+    const miss = ({ spread: at, distance }: ShaftView): number => (at ?? observed) - spreadAt(mode, length, distance);
+    const missSteps = steps.map(({ down, up }) => (miss(up) - miss(down)) / 2);
+    const byLength = spreadAt(mode, length + lengthSd, view.distance) - spreadAt(mode, length, view.distance);
+    const sd = Math.hypot(byLength, ...missSteps) || 1e-9;
+    const side = leanPosterior(sign, { spread: observed, sd, length, distance: view.distance, prior });
+    return { side, shares: missSteps.map((step) => step / sd), sd };
+  });
+  const [near, far] = lifted;
+  if (!near || !far) return refuse("bad-observation");
+  const assemble = ({ side, shares, sd }: typeof near): ShaftInWorld =>
+    assembleShaft(observation.t, view, steps, shares, inSds(side, sd));
+  if (!prior) return { ok: true, candidates: [assemble(near), assemble(far)] };
+  const likelier = near.side.mass > far.side.mass ? near : far;
+  return { ok: true, candidates: [assemble({ ...likelier, side: joinSides(near.side, far.side) })] };
 }
 
-interface Placed {
-  readonly grip: Vector;
-  readonly toHead: Vector;
-}
-
-/** Errors added to what was observed: offset, grip along, angle, depth, length, head along (or the lean itself where no head was seen). */
-type Errors = readonly number[];
-const noError: Errors = [0, 0, 0, 0, 0, 0];
-
-function place(
-  camera: Camera,
-  observation: LiftObservation,
-  length: Metres,
-  lean: -1 | 0 | 1,
-  errors: Errors,
-): Placed | LiftRefusal {
-  const [offset = 0, gripAlong = 0, turn = 0, deeper = 0, longer = 0, last = 0] = errors;
-  const { grip, direction, head, depth } = observation;
-  const turned = {
-    x: direction.x * Math.cos(turn) - direction.y * Math.sin(turn),
-    y: direction.y * Math.cos(turn) + direction.x * Math.sin(turn),
+/** The miss in its own standard deviations. */
+function inSds(side: LeanSide, sd: number): LeanSide {
+  return {
+    ...side,
+    missMean: side.missMean / sd,
+    missVariance: side.missVariance / (sd * sd),
+    missLean: side.missLean / sd,
   };
-  const at = (by: number) =>
-    imagePoint(grip.x + by * turned.x - offset * direction.y, grip.y + by * turned.y + offset * direction.x);
-
-  const sight = ray(camera, at(gripAlong));
-  const distance = distanceTo(sight.origin, sight.direction, depth, deeper);
-  if (distance === null) return "depth-undefined";
-  if (!(distance > 0)) return "behind-camera";
-  const gripInWorld = along(sight.origin, sight.direction, distance);
-
-  if (!head) {
-    const ahead = ray(camera, at(gripAlong + 1)).direction;
-    const square = normalise(subtract(ahead, scale(sight.direction, dot(ahead, sight.direction))));
-    if (!square) return "bad-observation";
-    return { grip: gripInWorld, toHead: add(scale(square, Math.cos(last)), scale(sight.direction, Math.sin(last))) };
-  }
-
-  const seenAlong = (head.at.x - grip.x) * direction.x + (head.at.y - grip.y) * direction.y;
-  const headSight = ray(camera, at(seenAlong + last));
-  const toLens = subtract(headSight.origin, gripInWorld);
-  const middle = -dot(toLens, headSight.direction);
-  const reach = length + longer;
-  const square = dot(toLens, toLens) - middle * middle;
-  const half = Math.sqrt(Math.max(0, reach * reach - square));
-  const headInWorld = along(headSight.origin, headSight.direction, middle + lean * half);
-  if (!(middle + lean * half > 0)) return "behind-camera";
-  const toHead = normalise(subtract(headInWorld, gripInWorld));
-  return toHead ? { grip: gripInWorld, toHead } : "bad-observation";
 }
 
-function distanceTo(origin: Vector, direction: Vector, depth: DepthPrior, deeper: number): number | null {
-  if (depth.kind === "distance") return depth.distance + deeper;
-  if (Math.abs(direction.x) < 1e-3) return null;
-  return (depth.x + deeper - origin.x) / direction.x;
-}
-
-/** Half the difference of two places as grip x, y, z, azimuth, elevation. */
-function halfDifference(up: Placed, down: Placed): number[] {
-  const a = anglesOf(down.toHead);
-  const b = anglesOf(up.toHead);
-  return [
-    (up.grip.x - down.grip.x) / 2,
-    (up.grip.y - down.grip.y) / 2,
-    (up.grip.z - down.grip.z) / 2,
-    angleBetween(a.azimuth, b.azimuth) / 2,
-    wrapAngle(radians(b.elevation - a.elevation)) / 2,
-  ];
-}
-
-function sumOfSquares(columns: readonly (readonly number[])[]): number[] {
-  const covariance = new Array<number>(25).fill(0);
-  for (let i = 0; i < 5; i++) {
-    for (let j = 0; j < 5; j++) {
-      for (const column of columns) {
-        covariance[5 * i + j] = (covariance[5 * i + j] ?? 0) + (column[i] ?? 0) * (column[j] ?? 0);
-      }
-    }
-  }
-  return covariance;
-}
+const leanOf = (toHead: Direction, { sight, square }: ShaftView): number =>
+  Math.atan2(dot(toHead, sight), dot(toHead, square));
 
 const refuse = (reason: LiftRefusal): Lift => ({ ok: false, reason });

@@ -82,6 +82,13 @@ export function noReadOuts(reason: UndefinedReason): ReadOuts {
   };
 }
 
+/** One standard deviation of the butt point along x and y, metres, whether or not it is a read-out there. */
+export function buttPointSd(shaft: ShaftInWorld): { readonly sdX: number; readonly sdY: number } {
+  const { azimuth, elevation } = anglesOf(shaft.toHead);
+  const [rowX, rowY] = buttRows(shaft, azimuth, elevation);
+  return { sdX: sdAlong(rowX, shaft.covariance), sdY: sdAlong(rowY, shaft.covariance) };
+}
+
 /** The derivative of a read-out by grip x, y, z, azimuth, elevation. */
 type Row = readonly [number, number, number, number, number];
 

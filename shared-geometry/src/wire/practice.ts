@@ -1,8 +1,8 @@
 import { z } from "zod";
 import { bandIdSchema, checkpointIdSchema } from "./estimate.ts";
 
-const handedSchema = z.enum(["right", "left"]);
-const clubIdSchema = z.enum(["driver", "5-iron", "6-iron", "7-iron", "8-iron", "9-iron"]);
+export const handedSchema = z.enum(["right", "left"]);
+export const clubIdSchema = z.enum(["driver", "5-iron", "6-iron", "7-iron", "8-iron", "9-iron"]);
 const spread = z.number().nonnegative();
 
 const finite = z.number();

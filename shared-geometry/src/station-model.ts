@@ -1,0 +1,136 @@
+import { project } from "./camera-project.ts";
+import type { Camera } from "./camera.ts";
+import { pixels, radians, type Metres } from "./units.ts";
+import { worldPoint, type Point } from "./point.ts";
+import { multiply, rotate, rotationFromVector } from "./rotation.ts";
+import type { StationLine, StationSettings } from "./station.ts";
+import type { StickEnd, StickInImage } from "./stick-in-image.ts";
+import type { Direction } from "./world-shaft.ts";
+
+/** How exactly a station is laid. Larger: trusts the picture more and the tape measure less. */
+export interface LayingSpread {
+  /** A stick's middle along the target line about the ball, metres. */
+  readonly along: number;
+  /** A stick's middle across, against the stated distance, metres. */
+  readonly across: number;
+  /** A stick's turn on the ground against the target line, radians. */
+  readonly turn: number;
+}
+
+/** Laid with a tape measure and care: common practice, no source. */
+export const usualLaying: LayingSpread = { along: 0.1, across: 0.005, turn: 0.005 };
+
+/** What else is known of the camera, each softly. */
+export interface StationPriors {
+  readonly focal: { readonly focal: number; readonly relativeSd: number };
+  /** Straight down in the camera's axes (x right, y down, z forward), from the phone's motion sensor. */
+  readonly gravity: { readonly down: Direction; readonly sd: number } | null;
+  /** The ball where it was marked in the picture: ties the sticks to the ball along the target line. */
+  readonly ball: { readonly at: Point<"image">; readonly sd: number } | null;
+  readonly laying: LayingSpread;
+}
+
+/** Parameters: camera x, y, z (m), turn x, y, z about the camera's axes (rad), log focal; then along, across, turn of each stick. */
+export const cameraParameters = 7;
+export const stickParameters = 3;
+
+/** Steps of the numeric derivative, by parameter. */
+export function stepsFor(sticks: number): number[] {
+  const steps = [1e-5, 1e-5, 1e-5, 1e-6, 1e-6, 1e-6, 1e-6];
+  for (let stick = 0; stick < sticks; stick++) steps.push(1e-5, 1e-5, 1e-6);
+  return steps;
+}
+
+/** A camera moved by the first seven parameters. Turns are about the camera's own axes. */
+export function moveCamera(base: Camera, parameters: readonly number[]): Camera {
+  const [x = 0, y = 0, z = 0, turnX = 0, turnY = 0, turnZ = 0, logFocal = 0] = parameters;
+  return {
+    ...base,
+    position: worldPoint(base.position.x + x, base.position.y + y, base.position.z + z),
+    rotation: multiply(rotationFromVector({ x: turnX, y: turnY, z: turnZ }), base.rotation),
+    focal: pixels(base.focal * Math.exp(logFocal)),
+  };
+}
+
+/** The stated distance of a line from the ball line. */
+export function lineDistance(line: StationLine, settings: StationSettings): number {
+  if (line === "ball-line") return 0;
+  return line === "toe-line" ? settings.toeLine : settings.heelLine;
+}
+
+/** A stick's ends on the ground, near one first, laid `along`, `across` and `turn` off its stated place. */
+export function stickEnds(
+  distance: number,
+  stickLength: Metres,
+  [along, across, turn]: readonly [number, number, number],
+): { near: Point<"world">; far: Point<"world"> } {
+  const halfX = (stickLength / 2) * Math.cos(turn);
+  const halfY = (stickLength / 2) * Math.sin(turn);
+  return {
+    near: worldPoint(along - halfX, distance + across - halfY, 0),
+    far: worldPoint(along + halfX, distance + across + halfY, 0),
+  };
+}
+
+/** Residual in place of one that has none, because the guess put the stick behind the lens. */
+const nowhere = 1e3;
+
+/** Four residuals a stick (near across, near along, far across, far along), each in its own sds; 0 along where it does not end. */
+export function stickResiduals(
+  camera: Camera,
+  stick: StickInImage,
+  settings: StationSettings,
+  laid: readonly [number, number, number],
+): number[] {
+  const ends = stickEnds(lineDistance(stick.line, settings), settings.stickLength, laid);
+  const near = project(camera, ends.near);
+  const far = project(camera, ends.far);
+  if (!near || !far) return [nowhere, nowhere, nowhere, nowhere];
+  const length = Math.hypot(far.x - near.x, far.y - near.y) || 1;
+  const ux = (far.x - near.x) / length;
+  const uy = (far.y - near.y) / length;
+  const off = (end: StickEnd, from: Point<"image">): [number, number] => {
+    const dx = end.at.x - from.x;
+    const dy = end.at.y - from.y;
+    return [(dy * ux - dx * uy) / end.acrossSd, end.isEnd ? (dx * ux + dy * uy) / end.alongSd : 0];
+  };
+  return [...off(stick.near, near), ...off(stick.far, far)];
+}
+
+/** Every residual of a guess: sticks and ball first (measured), then the priors. Pictures and camera are a right-handed golfer's. */
+export function stationResiduals(
+  base: Camera,
+  parameters: readonly number[],
+  sticks: readonly StickInImage[],
+  settings: StationSettings,
+  priors: StationPriors,
+): number[] {
+  const camera = moveCamera(base, parameters);
+  const measured: number[] = [];
+  const prior: number[] = [];
+  for (const [index, stick] of sticks.entries()) {
+    const laid = laidAt(parameters, index);
+    measured.push(...stickResiduals(camera, stick, settings, laid));
+    prior.push(laid[0] / priors.laying.along, laid[1] / priors.laying.across, laid[2] / priors.laying.turn);
+  }
+  if (priors.ball) {
+    const ball = project(camera, worldPoint(0, 0, 0));
+    measured.push(
+      ball ? (priors.ball.at.x - ball.x) / priors.ball.sd : nowhere,
+      ball ? (priors.ball.at.y - ball.y) / priors.ball.sd : nowhere,
+    );
+  }
+  prior.push(Math.log(camera.focal / priors.focal.focal) / priors.focal.relativeSd);
+  if (priors.gravity) {
+    const down = rotate(camera.rotation, { x: 0, y: 0, z: -1 });
+    const { down: sensed, sd } = priors.gravity;
+    prior.push((down.x - sensed.x) / sd, (down.y - sensed.y) / sd, (down.z - sensed.z) / sd);
+  }
+  return [...measured, ...prior];
+}
+
+/** Along, across and turn of one stick among the parameters. */
+export function laidAt(parameters: readonly number[], stick: number): [number, number, number] {
+  const first = cameraParameters + stickParameters * stick;
+  return [parameters[first] ?? 0, parameters[first + 1] ?? 0, radians(parameters[first + 2] ?? 0)];
+}
