@@ -4,7 +4,6 @@ import { wrapAngle } from "@overcue/shared-geometry/angle";
 import { pixels, radians, radiansPerSecond, type Milliseconds } from "@overcue/shared-geometry/units";
 import type { FilterReading } from "./read-filter.ts";
 import type { FittedCandidate } from "./fit-candidate.ts";
-import type { Hands } from "./hands.ts";
 import type { ShaftTuning } from "./shaft-tuning.ts";
 
 /**
@@ -15,7 +14,7 @@ export function describeShaft(
   t: Milliseconds,
   reading: FilterReading,
   candidates: readonly FittedCandidate[],
-  hands: Hands | null,
+  hands: { readonly x: number; readonly y: number; readonly torso: number } | null,
   tuning: ShaftTuning,
 ): ShaftInImage {
   const lost = (reason: ShaftReason): ShaftInImage => ({ status: "lost", t, reason });

@@ -23,9 +23,9 @@ export interface FittedCandidate {
 const farthestTurn = radiansFromDegrees(degrees(5));
 
 /** Fits a candidate of the sweep at full resolution. Where the fit fails or runs off, the sweep's line is kept with a wide error. */
-export function fitCandidate(sight: ShaftSight, picture: Picture, candidate: Candidate): FittedCandidate | null {
-  const { hands, work, window, tuning } = sight;
-  if (hands === null) return null;
+export function fitCandidate(sight: ShaftSight, picture: Picture, candidate: Candidate): FittedCandidate {
+  const { work, window, tuning } = sight;
+  const hands = sight.hands.now;
   const { angle, evidence } = candidate;
   const offset = candidate.offset * work.factor;
   const end = candidate.end * work.factor;

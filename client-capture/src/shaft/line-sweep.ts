@@ -1,4 +1,5 @@
 import type { LineWindow } from "./line-window.ts";
+import { handsSdAcross, type HandsTrack } from "./predict-hands.ts";
 import type { ShaftTuning } from "./shaft-tuning.ts";
 
 /** For every direction of the full circle the best line out of the hands. Lengths in working pixels, evidence in nats. */
@@ -18,14 +19,18 @@ export interface LineSweep {
 export interface SweepLook {
   /** 0 to 1: how far a line that was there all along can still be the shaft; 0 where the hands have moved from where they were. */
   readonly still: number;
-  /** Standard deviation of the hands' place across the shaft, torso lengths. */
-  readonly offsetSd: number;
+  readonly hands: HandsTrack;
+  /** The hands' place from the window's middle, working pixels. */
+  readonly awayX: number;
+  readonly awayY: number;
 }
 
 interface StripScratch {
   readonly sums: Int32Array;
   readonly changes: Int32Array;
   readonly runs: Float32Array;
+  readonly ridges: Int32Array;
+  readonly stirs: Int32Array;
 }
 
 const flank = 4;
@@ -40,7 +45,13 @@ export function makeLineSweep(half: number, tuning: ShaftTuning): LineSweep {
     evidence: list(),
     offset: list(),
     end: list(),
-    scratch: { sums: new Int32Array(cells), changes: new Int32Array(cells), runs: new Float32Array(cells) },
+    scratch: {
+      sums: new Int32Array(cells),
+      changes: new Int32Array(cells),
+      runs: new Float32Array(cells),
+      ridges: new Int32Array(cells),
+      stirs: new Int32Array(cells),
+    },
   };
 }
 
@@ -94,7 +105,8 @@ function sweepStrip(
   const across = alongX ? cos : -sin;
   const along = alongX ? sin : cos;
   const pixelsPerBlock = tuning.blockLength / major;
-  takeBest(sweep, direction, 0, 1, blocks, width, strip, across, along, pixelsPerBlock, torso, look.offsetSd, tuning);
+  const prior = { sd: handsSdAcross(look.hands, angle) * torso, middle: -sin * look.awayX + cos * look.awayY };
+  takeBest(sweep, direction, 0, 1, blocks, width, strip, across, along, pixelsPerBlock, torso, prior, tuning);
   takeBest(
     sweep,
     direction + sweep.directions / 2,
@@ -107,7 +119,7 @@ function sweepStrip(
     along,
     pixelsPerBlock,
     torso,
-    look.offsetSd,
+    prior,
     tuning,
   );
 }
@@ -139,13 +151,36 @@ function addStrip(
   }
 }
 
-/** Contrast of the strip's cells against both neighbours of the same cell: 0 where the two sides disagree (an edge, not a line). */
-function ridge(cells: Int32Array, at: number): number {
-  const middle = ((cells[at - 1] as number) + 2 * (cells[at] as number) + (cells[at + 1] as number)) / 4;
-  const left = middle - ((cells[at - 2] as number) + (cells[at - 3] as number)) / 2;
-  const right = middle - ((cells[at + 2] as number) + (cells[at + 3] as number)) / 2;
-  if (left > 0) return right > 0 ? Math.min(left, right) : 0;
-  return right < 0 ? Math.max(left, right) : 0;
+/**
+ * Contrast of each cell of a row against both neighbours across, in eighths of the cells' unit: 0 where the two sides disagree (an edge, not a
+ * line). Returns the mean size over the row's inner cells.
+ */
+function findRidges(cells: Int32Array, row: number, width: number, into: Int32Array): number {
+  let total = 0;
+  let a = cells[row + flank - 3] as number;
+  let b = cells[row + flank - 2] as number;
+  let c = cells[row + flank - 1] as number;
+  let d = cells[row + flank] as number;
+  let e = cells[row + flank + 1] as number;
+  let f = cells[row + flank + 2] as number;
+  for (let i = row + flank; i < row + width - flank; i++) {
+    const g = cells[i + 3] as number;
+    const middle = 2 * (c + 2 * d + e);
+    const left = middle - 4 * (a + b);
+    const right = middle - 4 * (f + g);
+    let value = 0;
+    if (left > 0) value = right > 0 ? (left < right ? left : right) : 0;
+    else if (right < 0) value = left > right ? left : right;
+    into[i] = value;
+    total += value < 0 ? -value : value;
+    a = b;
+    b = c;
+    c = d;
+    d = e;
+    e = f;
+    f = g;
+  }
+  return total / (width - 2 * flank);
 }
 
 /** Turns the sums into evidence per block and line, in `scratch.runs`. */
@@ -158,29 +193,30 @@ function judgeStrip(
   stillShare: number,
   tuning: ShaftTuning,
 ): void {
-  const { sums, changes, runs } = sweep.scratch;
+  const { sums, changes, runs, ridges, stirs } = sweep.scratch;
   const share = tuning.blockLength / major / torso;
-  const floor = tuning.contrastFloor * 4 * tuning.blockLength;
-  const inner = width - 2 * flank;
+  const floor = tuning.contrastFloor * 32 * tuning.blockLength;
+  const freshWeight = tuning.motionWeight * stillShare + (1 + tuning.motionWeight) * (1 - stillShare);
+  const slope = share * tuning.contrastSlope;
+  const zero = slope * tuning.contrastZero;
+  const least = share * tuning.gapEvidence;
+  const most = share * tuning.fullEvidence;
   for (let block = 0; block < 2 * blocks; block++) {
     const row = block * width;
-    let texture = 0;
-    let stir = 0;
-    for (let i = flank; i < width - flank; i++) {
-      texture += Math.abs(ridge(sums, row + i));
-      stir += Math.abs(ridge(changes, row + i));
-    }
-    const still = 1 / (floor + texture / inner);
-    const moved = 1 / (floor + stir / inner);
-    for (let i = flank; i < width - flank; i++) {
-      const now = ridge(sums, row + i);
-      const change = ridge(changes, row + i);
-      const lasting = Math.abs(now) * still;
-      const fresh = now * change > 0 ? Math.min(2 * Math.abs(now), Math.abs(change)) * moved : 0;
-      const strength =
-        stillShare * (lasting + tuning.motionWeight * fresh) + (1 - stillShare) * (1 + tuning.motionWeight) * fresh;
-      const evidence = tuning.contrastSlope * (strength - tuning.contrastZero);
-      runs[row + i] = share * Math.max(tuning.gapEvidence, Math.min(tuning.fullEvidence, evidence));
+    const still = (slope * stillShare) / (floor + findRidges(sums, row, width, ridges));
+    const moved = (slope * freshWeight) / (floor + findRidges(changes, row, width, stirs));
+    for (let i = row + flank; i < row + width - flank; i++) {
+      const now = ridges[i] as number;
+      let evidence = -zero;
+      if (now !== 0) {
+        const size = now < 0 ? -now : now;
+        const change = stirs[i] as number;
+        const fresh = now < 0 ? -change : change;
+        evidence += size * still;
+        if (fresh > 0) evidence += (fresh < 2 * size ? fresh : 2 * size) * moved;
+        if (evidence > most) evidence = most;
+      }
+      runs[i] = evidence < least ? least : evidence;
     }
   }
 }
@@ -198,7 +234,7 @@ function takeBest(
   along: number,
   pixelsPerBlock: number,
   torso: number,
-  offsetSd: number,
+  prior: { readonly sd: number; readonly middle: number },
   tuning: ShaftTuning,
 ): void {
   const { runs } = sweep.scratch;
@@ -219,9 +255,9 @@ function takeBest(
         end = block;
       }
     }
-    const away = ((i - flank - strip) * across) / (offsetSd * torso);
-    const prior = -Math.min(0.5 * away * away, 4);
-    let score = top + prior;
+    const away = ((i - flank - strip) * across - prior.middle) / prior.sd;
+    const cost = -Math.min(0.5 * away * away, 4);
+    let score = top + cost;
     if (score <= best) continue;
     let through = 0;
     let throughTop = 0;

@@ -1,9 +1,9 @@
 import type { Milliseconds } from "@overcue/shared-geometry/units";
 import type { Body } from "../pipeline/body.ts";
 import type { Picture } from "../picture/picture.ts";
-import { readHands, type Hands } from "./hands.ts";
 import { cutLineWindow, makeLineWindow, type LineWindow } from "./line-window.ts";
 import { makeLineSweep, sweepLines, type LineSweep } from "./line-sweep.ts";
+import { predictHands, startHandsTrack, type HandsTrack } from "./predict-hands.ts";
 import type { ShaftTuning } from "./shaft-tuning.ts";
 import { emptyBackground, feedBackground, type SlowBackground } from "./slow-background.ts";
 import { emptyWorkPicture, shrinkPicture, type WorkPicture } from "./work-picture.ts";
@@ -15,7 +15,7 @@ export interface ShaftSight {
   readonly sweep: LineSweep;
   readonly work: WorkPicture;
   readonly background: SlowBackground;
-  hands: Hands | null;
+  readonly hands: HandsTrack;
   t: Milliseconds | null;
 }
 
@@ -27,7 +27,7 @@ export function openSight(tuning: ShaftTuning): ShaftSight {
     sweep: makeLineSweep(half, tuning),
     work: emptyWorkPicture(),
     background: emptyBackground(),
-    hands: null,
+    hands: startHandsTrack(),
     t: null,
   };
 }
@@ -38,10 +38,9 @@ export function openSight(tuning: ShaftTuning): ShaftSight {
  */
 export function lookForShaft(sight: ShaftSight, picture: Picture, t: Milliseconds, body: Body | null): boolean {
   const { tuning, window, sweep, work, background } = sight;
-  const hands = body === null ? sight.hands : (readHands(body) ?? sight.hands);
-  if (hands === null) return false;
+  if (!predictHands(sight.hands, t, body, tuning)) return false;
+  const hands = sight.hands.now;
   const elapsed = sight.t === null ? 1 / 30 : Math.max(0, t - sight.t) / 1000;
-  sight.hands = hands;
   sight.t = t;
   shrinkPicture(picture, chooseFactor(work.factor, hands.torso, tuning), work);
   const known = background.width === work.width && background.height === work.height && background.count > 1;
@@ -51,7 +50,9 @@ export function lookForShaft(sight: ShaftSight, picture: Picture, t: Millisecond
   const moved = Math.hypot(hands.x - background.handsX, hands.y - background.handsY) / hands.torso / tuning.stillReach;
   const look = {
     still: known ? Math.exp(-moved * moved) : 1,
-    offsetSd: Math.hypot(tuning.offsetSd, (tuning.apartSd * hands.apart) / hands.torso),
+    hands: sight.hands,
+    awayX: hands.x / work.factor - 0.5 - centreX,
+    awayY: hands.y / work.factor - 0.5 - centreY,
   };
   sweepLines(sweep, window, hands.torso / work.factor, look, tuning);
   feedBackground(background, work, hands.x, hands.y, elapsed, tuning.backgroundTime);

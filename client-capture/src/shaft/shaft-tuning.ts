@@ -15,6 +15,16 @@ export const shaftTuning = {
   offsetSd: 0.1,
   /** Share of the distance between the two hands' places that is added to that. Up: trusts the pose less where it contradicts itself. */
   apartSd: 0.35,
+  /** Seconds in which the shaft's correction of the hands is forgotten. Up: trusts an old correction longer. */
+  handsMemory: 0.25,
+  /** Longest time that hands are carried on from a pose, milliseconds, and how much of the pose's speed is taken. */
+  longestAhead: 150,
+  aheadShare: 0.8,
+  /** Error of carrying on, as a share of the way. */
+  aheadSd: 0.3,
+  /** Error of the grip across the shaft's own line, and the odds from which a line may correct the hands. */
+  lineSd: 0.04,
+  correctingMass: 0.8,
   /** Nearest distance from the hands that counts: the hands themselves lie nearer. */
   nearest: 0.14,
   /** Shortest run that can be a shaft. */
@@ -33,7 +43,7 @@ export const shaftTuning = {
   /** Weight of contrast that was not there one picture before. Up: what stands still counts less. */
   motionWeight: 0.8,
   /** Seconds over which the standing background is averaged. Up: notices slower clubs, forgets a swaying camera later. */
-  backgroundTime: 0.8,
+  backgroundTime: 3,
   /** Hands' way from their mean place, torso lengths, at which what stands still stops counting. */
   stillReach: 0.12,
   /** Share of what is found on the far side of the hands that counts against a line (a post runs through). */

@@ -3,7 +3,8 @@ import { describeShaft } from "./describe-shaft.ts";
 import { readFilter } from "./read-filter.ts";
 import { shaftTuning, type ShaftTuning } from "./shaft-tuning.ts";
 import type { ShaftEvidence } from "./track-shaft.ts";
-import { predictTurn, predictTurnBack, makeTurnFilter, weighTurn } from "./turn-filter.ts";
+import { predictTurn, predictTurnBack, makeTurnFilter, weighTurn, type TurnFilter } from "./turn-filter.ts";
+import { weighDirections } from "./weigh-directions.ts";
 
 /**
  * The full pass over kept evidence (a finished rep or a whole clip, in order of time): each answer rests on what came before and after.
@@ -14,15 +15,21 @@ export function smoothShaft(
   overrides: Partial<ShaftTuning> = {},
 ): readonly ShaftInImage[] {
   const tuning: ShaftTuning = { ...shaftTuning, ...overrides };
-  const directions = evidence.find((each) => each.likelihood.length > 0)?.likelihood.length;
+  const directions = evidence.find((each) => each.sweep.length > 0)?.sweep.length;
   if (directions === undefined) return evidence.map(({ t }) => ({ status: "lost", t, reason: "no-hands" }));
+  const likelihood = new Float32Array(directions);
+  const weighPicture = (filter: TurnFilter, { sweep }: ShaftEvidence): void => {
+    if (sweep.length !== directions) return;
+    weighDirections(sweep, tuning, likelihood);
+    weighTurn(filter, likelihood);
+  };
   const forward = makeTurnFilter(directions);
   const beliefs: Float32Array[] = [];
   const absents: number[] = [];
   evidence.forEach((each, i) => {
     const before = evidence[i - 1];
     if (before !== undefined) predictTurn(forward, (each.t - before.t) / 1000, tuning);
-    if (each.likelihood.length === directions) weighTurn(forward, each.likelihood);
+    weighPicture(forward, each);
     beliefs.push(forward.belief.slice());
     absents.push(forward.absent);
   });
@@ -47,7 +54,7 @@ export function smoothShaft(
     answers.push(describeShaft(each.t, reading, each.candidates, each.hands, tuning));
     const before = evidence[i - 1];
     if (before === undefined) break;
-    if (each.likelihood.length === directions) weighTurn(backward, each.likelihood);
+    weighPicture(backward, each);
     predictTurnBack(backward, (each.t - before.t) / 1000, tuning);
   }
   return answers.reverse();

@@ -6,8 +6,8 @@ import type { Picture } from "../picture/picture.ts";
 import { describeShaft } from "./describe-shaft.ts";
 import { findCandidates } from "./find-candidates.ts";
 import { fitCandidate, type FittedCandidate } from "./fit-candidate.ts";
-import type { Hands } from "./hands.ts";
 import { lookForShaft, openSight, type ShaftSight } from "./look-for-shaft.ts";
+import { correctHands } from "./predict-hands.ts";
 import { readFilter } from "./read-filter.ts";
 import { shaftTuning, type ShaftTuning } from "./shaft-tuning.ts";
 import { makeTurnFilter, predictTurn, weighTurn, type TurnFilter } from "./turn-filter.ts";
@@ -25,9 +25,9 @@ export interface ShaftTrackerOptions {
 /** What one picture showed, for the full pass: about 2 kB. */
 export interface ShaftEvidence {
   readonly t: Milliseconds;
-  readonly hands: Hands | null;
-  /** Likelihood for each direction of the sweep against "nothing there"; empty where nobody knew where the hands were. */
-  readonly likelihood: Float32Array;
+  readonly hands: { readonly x: number; readonly y: number; readonly torso: number } | null;
+  /** Evidence in nats for each direction of the sweep; empty where nobody knew where the hands were. */
+  readonly sweep: Float32Array;
   readonly candidates: readonly FittedCandidate[];
 }
 
@@ -82,18 +82,25 @@ export function trackShaft(
   state.t = t;
   const looked = lookForShaft(sight, picture, t, body);
   if (!looked) {
-    keep(state, { t, hands: null, likelihood: new Float32Array(0), candidates: [] });
+    keep(state, { t, hands: null, sweep: new Float32Array(0), candidates: [] });
     return { state, output: { now: { status: "lost", t, reason: "no-hands" }, lagged: null } };
   }
-  weighDirections(sight.sweep, tuning, likelihood);
+  weighDirections(sight.sweep.evidence, tuning, likelihood);
   weighTurn(filter, likelihood);
   const reading = readFilter(filter.belief, filter.directions, filter.absent, tuning.nearMass);
-  const candidates = findCandidates(sight.sweep, tuning)
-    .map((candidate) => fitCandidate(sight, picture, candidate))
-    .filter((candidate) => candidate !== null);
-  keep(state, { t, hands: sight.hands, likelihood: likelihood.slice(), candidates });
-  const now = describeShaft(t, reading, candidates, sight.hands, tuning);
+  const candidates = findCandidates(sight.sweep, tuning).map((candidate) => fitCandidate(sight, picture, candidate));
+  const { x, y, torso } = sight.hands.now;
+  keep(state, { t, hands: { x, y, torso }, sweep: sight.sweep.evidence.slice(), candidates });
+  const now = describeShaft(t, reading, candidates, sight.hands.now, tuning);
+  if (now.status === "tracked" && reading.mass > tuning.correctingMass) followShaft(sight, now);
   return { state, output: { now, lagged: null } };
+}
+
+/** Lets the shaft's line pull the hands onto itself, across the line. */
+function followShaft(sight: ShaftSight, shaft: Extract<ShaftInImage, { status: "tracked" }>): void {
+  const { x, y } = sight.hands.now;
+  const across = -Math.sin(shaft.angle) * (shaft.grip.x - x) + Math.cos(shaft.angle) * (shaft.grip.y - y);
+  correctHands(sight.hands, shaft.angle, across, sight.tuning.lineSd);
 }
 
 function keep(state: ShaftTrackerState, evidence: ShaftEvidence): void {
