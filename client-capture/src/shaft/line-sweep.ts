@@ -1,4 +1,5 @@
 import type { LineWindow } from "./line-window.ts";
+import type { BodyMarks } from "./mark-body.ts";
 import { handsSdAcross, type HandsTrack } from "./predict-hands.ts";
 import type { ShaftTuning } from "./shaft-tuning.ts";
 
@@ -20,6 +21,7 @@ export interface SweepLook {
   /** 0 to 1: how far a line that was there all along can still be the shaft; 0 where the hands have moved from where they were. */
   readonly still: number;
   readonly hands: HandsTrack;
+  readonly marks: BodyMarks;
   /** The hands' place from the window's middle, working pixels. */
   readonly awayX: number;
   readonly awayY: number;
@@ -101,6 +103,7 @@ function sweepStrip(
   addStrip(sums, nowPlane, window, slope, forward, blocks, width, tuning.blockLength);
   addStrip(changes, changePlane, window, slope, forward, blocks, width, tuning.blockLength);
   judgeStrip(sweep, blocks, width, torso, major, look.still, tuning);
+  distrustBody(sweep.scratch.runs, alongX ? look.marks.freeSwapped : look.marks.free, window, slope, forward, blocks, width, tuning.blockLength);
   // A step of one pixel across the strip moves the line's foot: along the normal by `across`, along the line by `along`.
   const across = alongX ? cos : -sin;
   const along = alongX ? sin : cos;
@@ -217,6 +220,31 @@ function judgeStrip(
         if (evidence > most) evidence = most;
       }
       runs[i] = evidence < least ? least : evidence;
+    }
+  }
+}
+
+/** What speaks for a line counts less where the body is: there a line may well be a limb's edge. */
+function distrustBody(
+  runs: Float32Array,
+  free: Uint8Array,
+  window: LineWindow,
+  slope: number,
+  forward: number,
+  blocks: number,
+  width: number,
+  length: number,
+): void {
+  const { half, size } = window;
+  const left = half - (width - 1) / 2;
+  for (let block = 0; block < 2 * blocks; block++) {
+    const major = block < blocks ? forward * (block + 0.5) * length : -forward * (block - blocks + 0.5) * length;
+    const row = Math.round(major);
+    const from = (half + row) * size + left + Math.round(slope * row);
+    for (let i = flank; i < width - flank; i++) {
+      const trust = free[from + i] as number;
+      const evidence = runs[block * width + i] as number;
+      if (trust < 255 && evidence > 0) runs[block * width + i] = (evidence * trust) / 255;
     }
   }
 }

@@ -3,6 +3,7 @@ import type { Body } from "../pipeline/body.ts";
 import type { Picture } from "../picture/picture.ts";
 import { cutLineWindow, makeLineWindow, type LineWindow } from "./line-window.ts";
 import { makeLineSweep, sweepLines, type LineSweep } from "./line-sweep.ts";
+import { makeBodyMarks, markBody, type BodyMarks } from "./mark-body.ts";
 import { predictHands, startHandsTrack, type HandsTrack } from "./predict-hands.ts";
 import type { ShaftTuning } from "./shaft-tuning.ts";
 import { emptyBackground, feedBackground, type SlowBackground } from "./slow-background.ts";
@@ -16,6 +17,7 @@ export interface ShaftSight {
   readonly work: WorkPicture;
   readonly background: SlowBackground;
   readonly hands: HandsTrack;
+  readonly marks: BodyMarks;
   t: Milliseconds | null;
 }
 
@@ -28,6 +30,7 @@ export function openSight(tuning: ShaftTuning): ShaftSight {
     work: emptyWorkPicture(),
     background: emptyBackground(),
     hands: startHandsTrack(),
+    marks: makeBodyMarks(2 * half + 1),
     t: null,
   };
 }
@@ -47,10 +50,12 @@ export function lookForShaft(sight: ShaftSight, picture: Picture, t: Millisecond
   const centreX = Math.round(hands.x / work.factor - 0.5);
   const centreY = Math.round(hands.y / work.factor - 0.5);
   cutLineWindow(window, work, known ? background : null, centreX, centreY);
+  if (body !== null) markBody(sight.marks, body, work.factor, centreX, centreY, hands.torso / work.factor, tuning);
   const moved = Math.hypot(hands.x - background.handsX, hands.y - background.handsY) / hands.torso / tuning.stillReach;
   const look = {
     still: known ? Math.exp(-moved * moved) : 1,
     hands: sight.hands,
+    marks: sight.marks,
     awayX: hands.x / work.factor - 0.5 - centreX,
     awayY: hands.y / work.factor - 0.5 - centreY,
   };

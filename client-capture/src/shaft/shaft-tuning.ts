@@ -46,6 +46,10 @@ export const shaftTuning = {
   backgroundTime: 3,
   /** Hands' way from their mean place, torso lengths, at which what stands still stops counting. */
   stillReach: 0.12,
+  /** How far a line is trusted that lies over a leg, an arm, the trunk, 0 to 1. Up: finds a shaft in front of them, and their edges. */
+  legTrust: 0.15,
+  armTrust: 0.35,
+  bodyTrust: 0.8,
   /** Share of what is found on the far side of the hands that counts against a line (a post runs through). */
   throughWeight: 0.5,
   /** Evidence under which nothing is reported. Up: fewer false finds, more `lost`. */

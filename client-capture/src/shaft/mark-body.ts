@@ -1,0 +1,85 @@
+import { landmarkIndex, type Body } from "../pipeline/body.ts";
+import type { ShaftTuning } from "./shaft-tuning.ts";
+
+/** Where in a square window a line may well be a limb's edge or a sleeve: 255 is free, less is body. Kept twice, rows and columns swapped. */
+export interface BodyMarks {
+  readonly size: number;
+  readonly free: Uint8Array;
+  readonly freeSwapped: Uint8Array;
+}
+
+export const makeBodyMarks = (size: number): BodyMarks => ({
+  size,
+  free: new Uint8Array(size * size).fill(255),
+  freeSwapped: new Uint8Array(size * size).fill(255),
+});
+
+type LimbTrust = "legTrust" | "armTrust" | "bodyTrust";
+
+/** From, to, half width in torso lengths, and how far a line there is trusted. */
+const limbs: readonly (readonly [number, number, number, LimbTrust])[] = [
+  [landmarkIndex.leftShoulder, landmarkIndex.leftHip, 0.2, "bodyTrust"],
+  [landmarkIndex.rightShoulder, landmarkIndex.rightHip, 0.2, "bodyTrust"],
+  [landmarkIndex.leftShoulder, landmarkIndex.leftElbow, 0.11, "armTrust"],
+  [landmarkIndex.rightShoulder, landmarkIndex.rightElbow, 0.11, "armTrust"],
+  [landmarkIndex.leftElbow, landmarkIndex.leftWrist, 0.09, "armTrust"],
+  [landmarkIndex.rightElbow, landmarkIndex.rightWrist, 0.09, "armTrust"],
+  [landmarkIndex.leftHip, landmarkIndex.leftKnee, 0.19, "legTrust"],
+  [landmarkIndex.rightHip, landmarkIndex.rightKnee, 0.19, "legTrust"],
+  [landmarkIndex.leftKnee, landmarkIndex.leftAnkle, 0.14, "legTrust"],
+  [landmarkIndex.rightKnee, landmarkIndex.rightAnkle, 0.14, "legTrust"],
+];
+
+/** Marks the limbs of `body` in the window about working pixel (`centreX`, `centreY`); `torso` in working pixels. */
+export function markBody(
+  marks: BodyMarks,
+  body: Body,
+  factor: number,
+  centreX: number,
+  centreY: number,
+  torso: number,
+  tuning: ShaftTuning,
+): void {
+  marks.free.fill(255);
+  const half = (marks.size - 1) / 2;
+  for (const [from, to, width, trust] of limbs) {
+    const a = body.landmarks[from];
+    const b = body.landmarks[to];
+    if (a === undefined || b === undefined) continue;
+    const x = a.x / factor - 0.5 - centreX + half;
+    const y = a.y / factor - 0.5 - centreY + half;
+    markLimb(marks, x, y, (b.x - a.x) / factor, (b.y - a.y) / factor, width * torso, Math.round(255 * tuning[trust]));
+  }
+  const { size, free, freeSwapped } = marks;
+  for (let row = 0; row < size; row++) {
+    for (let column = 0; column < size; column++) freeSwapped[column * size + row] = free[row * size + column] as number;
+  }
+}
+
+function markLimb(
+  marks: BodyMarks,
+  x: number,
+  y: number,
+  dx: number,
+  dy: number,
+  radius: number,
+  level: number,
+): void {
+  const { size, free } = marks;
+  const squared = dx * dx + dy * dy;
+  const fromRow = Math.max(0, Math.floor(Math.min(y, y + dy) - radius));
+  const toRow = Math.min(size - 1, Math.ceil(Math.max(y, y + dy) + radius));
+  const fromColumn = Math.max(0, Math.floor(Math.min(x, x + dx) - radius));
+  const toColumn = Math.min(size - 1, Math.ceil(Math.max(x, x + dx) + radius));
+  for (let row = fromRow; row <= toRow; row++) {
+    for (let column = fromColumn; column <= toColumn; column++) {
+      const px = column - x;
+      const py = row - y;
+      const share = squared > 0 ? Math.max(0, Math.min(1, (px * dx + py * dy) / squared)) : 0;
+      const ex = px - share * dx;
+      const ey = py - share * dy;
+      const at = row * size + column;
+      if (ex * ex + ey * ey < radius * radius && (free[at] as number) > level) free[at] = level;
+    }
+  }
+}
