@@ -1,10 +1,12 @@
+import { randomUUID } from "node:crypto";
 import { access, constants, mkdir } from "node:fs/promises";
 import os from "node:os";
 import { join } from "node:path";
 import { pairingAddress } from "@overcue/shared-geometry/wire/pairing";
 import { createApplication } from "./app.ts";
+import { BookError } from "./book/book-error.ts";
+import { openPracticeBook } from "./book/open-practice-book.ts";
 import { readConfig } from "./config.ts";
-import { openRepJournal } from "./journal/rep-journal.ts";
 import { machineEffects } from "./machine-effects.ts";
 import { openBrowser } from "./terminal/open-browser.ts";
 import { welcomeText } from "./terminal/welcome-text.ts";
@@ -19,7 +21,10 @@ async function main(): Promise<void> {
   const config = readConfig(process.argv.slice(2), process.env, checkout, os.hostname());
   await makeWritable(config.dataFolder);
 
-  const book = await openRepJournal(join(config.dataFolder, "reps.jsonl"));
+  const book = openPracticeBook(join(config.dataFolder, "practice.book"), {
+    now: () => machineEffects.relayTime(),
+    newId: randomUUID,
+  });
   const application = await createApplication(config, machineEffects, book);
   const watch = setInterval(() => {
     application.watchAddresses().catch((error: unknown) => {
@@ -59,6 +64,12 @@ async function makeWritable(folder: string): Promise<void> {
 }
 
 main().catch((error: unknown) => {
-  process.stderr.write(error instanceof ToldError ? `${error.message}\n` : `${String(error)}\n`);
+  const told = error instanceof ToldError || error instanceof BookError;
+  process.stderr.write(told ? `${error.message}\n` : `The relay could not start: ${describe(error)}\n`);
   process.exit(1);
 });
+
+/** A bug: the stack goes with it. */
+function describe(error: unknown): string {
+  return error instanceof Error ? (error.stack ?? error.message) : String(error);
+}
