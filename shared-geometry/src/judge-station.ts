@@ -37,7 +37,7 @@ export const stationLimits = {
 } as const;
 
 /** For looking into a bad fit: sticks that may lie anyhow. */
-const anyhow: LayingSpread = { along: 0.5, across: 0.3, turn: 0.3 };
+const anyhow: LayingSpread = { ballStickAlong: 0.5, otherStickAlong: 0.5, across: 0.3, turn: 0.3 };
 
 /** The verdict over a fitted station, with the first reason that applies. */
 export function judgeStation(question: {

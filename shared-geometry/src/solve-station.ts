@@ -11,6 +11,7 @@ import { homographyFrom } from "./station-homography.ts";
 import {
   cameraParameters,
   lineDistance,
+  middleAlong,
   moveCamera,
   stationResiduals,
   stepsFor,
@@ -129,9 +130,10 @@ function startsFor({ sticks, settings, width, height }: StationInput, focal: num
   const matches = sticks.flatMap(({ line, near, far }) => {
     const y = lineDistance(line, settings);
     const half = settings.stickLength / 2;
+    const middle = middleAlong(line, settings.stickLength);
     return [
-      { end: near, x: -half },
-      { end: far, x: half },
+      { end: near, x: middle - half },
+      { end: far, x: middle + half },
     ]
       .filter(({ end }) => end.isEnd)
       .map(({ end, x }) => ({ ground: groundPoint(x, y), image: end.at }));

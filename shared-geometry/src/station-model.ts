@@ -7,10 +7,18 @@ import type { StationLine, StationSettings } from "./station.ts";
 import type { StickEnd, StickInImage } from "./stick-in-image.ts";
 import type { Direction } from "./world-shaft.ts";
 
-/** How exactly a station is laid. Larger: trusts the picture more and the tape measure less. */
+/** Radius of a stick, metres: its axis lies this high. Diameter 8 mm, from memory. */
+const stickRadius = 0.004;
+
+/** The ball line's stick begins this far beyond the ball, metres: a hand's breadth, so that the ball has room. Proposed here. */
+export const ballToStick = 0.12;
+
+/** How exactly a station is laid, one sd each. Larger: trusts the picture more and the tape measure less. */
 export interface LayingSpread {
-  /** A stick's middle along the target line about the ball, metres. */
-  readonly along: number;
+  /** The ball line's stick along the target line, against a hand's breadth beyond the ball, metres. */
+  readonly ballStickAlong: number;
+  /** The other sticks' middles along the target line, against the ball, metres. */
+  readonly otherStickAlong: number;
   /** A stick's middle across, against the stated distance, metres. */
   readonly across: number;
   /** A stick's turn on the ground against the target line, radians. */
@@ -18,7 +26,7 @@ export interface LayingSpread {
 }
 
 /** Laid with a tape measure and care: common practice, no source. */
-export const usualLaying: LayingSpread = { along: 0.1, across: 0.005, turn: 0.005 };
+export const usualLaying: LayingSpread = { ballStickAlong: 0.03, otherStickAlong: 0.25, across: 0.005, turn: 0.005 };
 
 /** What else is known of the camera, each softly. */
 export interface StationPriors {
@@ -58,18 +66,22 @@ export function lineDistance(line: StationLine, settings: StationSettings): numb
   return line === "toe-line" ? settings.toeLine : settings.heelLine;
 }
 
-/** A stick's ends on the ground, near one first, laid `along`, `across` and `turn` off its stated place. */
+/** Where a stick's middle lies along the target line when it is laid as it should. */
+export function middleAlong(line: StationLine, stickLength: Metres): number {
+  return line === "ball-line" ? ballToStick + stickLength / 2 : 0;
+}
+
+/** The ends of a stick's axis, near one first, laid `along`, `across` and `turn` off its stated place. */
 export function stickEnds(
-  distance: number,
-  stickLength: Metres,
+  line: StationLine,
+  settings: StationSettings,
   [along, across, turn]: readonly [number, number, number],
 ): { near: Point<"world">; far: Point<"world"> } {
-  const halfX = (stickLength / 2) * Math.cos(turn);
-  const halfY = (stickLength / 2) * Math.sin(turn);
-  return {
-    near: worldPoint(along - halfX, distance + across - halfY, 0),
-    far: worldPoint(along + halfX, distance + across + halfY, 0),
-  };
+  const x = middleAlong(line, settings.stickLength) + along;
+  const y = lineDistance(line, settings) + across;
+  const halfX = (settings.stickLength / 2) * Math.cos(turn);
+  const halfY = (settings.stickLength / 2) * Math.sin(turn);
+  return { near: worldPoint(x - halfX, y - halfY, stickRadius), far: worldPoint(x + halfX, y + halfY, stickRadius) };
 }
 
 /** Residual in place of one that has none, because the guess put the stick behind the lens. */
@@ -82,7 +94,7 @@ export function stickResiduals(
   settings: StationSettings,
   laid: readonly [number, number, number],
 ): number[] {
-  const ends = stickEnds(lineDistance(stick.line, settings), settings.stickLength, laid);
+  const ends = stickEnds(stick.line, settings, laid);
   const near = project(camera, ends.near);
   const far = project(camera, ends.far);
   if (!near || !far) return [nowhere, nowhere, nowhere, nowhere];
@@ -111,7 +123,9 @@ export function stationResiduals(
   for (const [index, stick] of sticks.entries()) {
     const laid = laidAt(parameters, index);
     measured.push(...stickResiduals(camera, stick, settings, laid));
-    prior.push(laid[0] / priors.laying.along, laid[1] / priors.laying.across, laid[2] / priors.laying.turn);
+    const { ballStickAlong, otherStickAlong, across, turn } = priors.laying;
+    const alongSd = stick.line === "ball-line" ? ballStickAlong : otherStickAlong;
+    prior.push(laid[0] / alongSd, laid[1] / across, laid[2] / turn);
   }
   if (priors.ball) {
     const ball = project(camera, worldPoint(0, 0, 0));

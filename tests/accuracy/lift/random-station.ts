@@ -4,7 +4,7 @@ import { usualFocalPerShortSide } from "@overcue/shared-geometry/default-camera"
 import { defaultStation } from "@overcue/shared-geometry/default-station";
 import { lookAtCamera } from "@overcue/shared-geometry/look-at-camera";
 import { imagePoint, worldPoint, type Point } from "@overcue/shared-geometry/point";
-import { lineDistance, stickEnds, usualLaying } from "@overcue/shared-geometry/station-model";
+import { stickEnds, usualLaying } from "@overcue/shared-geometry/station-model";
 import { stationLines, type Handed, type StationSettings } from "@overcue/shared-geometry/station";
 import type { StickEnd, StickInImage } from "@overcue/shared-geometry/stick-in-image";
 import { pixels, radians } from "@overcue/shared-geometry/units";
@@ -41,12 +41,13 @@ export function randomStation(handed: Handed, random: Random, markSd: number, la
   });
   const sticks: StickInImage[] = [];
   for (const line of stationLines) {
+    const alongSd = line === "ball-line" ? laying.ballStickAlong : laying.otherStickAlong;
     const laid = [
-      gaussian(random) * laying.along,
+      gaussian(random) * alongSd,
       gaussian(random) * laying.across,
       gaussian(random) * laying.turn,
     ] as const;
-    const ends = stickEnds(lineDistance(line, settings), settings.stickLength, laid);
+    const ends = stickEnds(line, settings, laid);
     const near = project(camera, ends.near);
     const far = project(camera, ends.far);
     if (!near || !far) continue;
