@@ -54,15 +54,21 @@ export const shaftTuning = {
   throughWeight: 0.5,
   /** Evidence under which nothing is reported. Up: fewer false finds, more `lost`. */
   leastEvidence: 4,
-  /** Evidence that clutter reaches by itself; above it a direction gains odds. Up: slower to believe, fewer false finds. */
-  clutterEvidence: 10,
+  /**
+   * Evidence that clutter is taken to reach by itself; above it a direction gains odds: the level that a tenth of the picture's directions
+   * reach, times a scale, plus a margin, within bounds. Up: slower to believe, fewer false finds.
+   */
+  clutterScale: 1,
+  clutterMargin: 3,
+  clutterLeast: 4,
+  clutterMost: 12,
   /** Odds gained per nat of evidence: neighbouring pixels and pictures are no independent witnesses. Up: bolder. */
-  evidenceWeight: 0.5,
+  evidenceWeight: 0.7,
   /** Most nats a picture may add. */
-  evidenceCap: 9,
+  evidenceCap: 12,
   /** Chance that the shaft is seen at all in a picture. */
   seenChance: 0.85,
-  appear: 0.6,
+  appear: 1,
   vanish: 0.25,
   /** Chance per second of taking any direction at once (through end-on). */
   jump: 1.5,
