@@ -49,10 +49,9 @@ function quantiseBlock(plane: Float32Array, stride: number, start: number, steps
   }
   forwardRows(block, half);
   forwardRows(half, block);
-  // The block now lies transposed, and so do the steps read below.
   let kept = 0;
   for (let index = 0; index < 64; index++) {
-    const step = steps[((index & 7) << 3) | (index >> 3)] ?? 1;
+    const step = steps[index] ?? 1;
     const level = Math.round((block[index] ?? 0) / step);
     if (level !== 0) kept = index;
     block[index] = level * step;
@@ -71,7 +70,7 @@ function quantiseBlock(plane: Float32Array, stride: number, start: number, steps
   }
 }
 
-/** Transforms each row and writes it as a column: twice gives both directions. */
+/** Transforms each row and writes it as a column: twice gives both directions, the right way round again. */
 function forwardRows(from: Float32Array, to: Float32Array): void {
   for (let row = 0; row < 8; row++) {
     const at = row * 8;
