@@ -1,11 +1,11 @@
-import { mkdir, writeFile } from "node:fs/promises";
+import { mkdir, readFile, writeFile } from "node:fs/promises";
 import { basename, dirname, join, resolve } from "node:path";
 import { parseArgs } from "node:util";
 import { clipTrouble } from "./clip-trouble.ts";
 import { runInChromium } from "./run-in-chromium.ts";
 
 /** `npm run measure -- CLIP.mp4 --out FILE.json`: the phone's own pipeline on a recorded clip. */
-const usage = "Usage: npm run measure -- CLIP.mp4 --out FILE.json";
+const usage = "Usage: npm run measure -- CLIP.mp4 --out FILE.json [--station FILE.json]";
 const client = join(import.meta.dirname, "../../build/client-capture");
 
 interface Pace {
@@ -20,10 +20,11 @@ type Answer =
   { readonly ok: true; readonly report: unknown; readonly pace: Pace } | { readonly ok: false; readonly why: string };
 
 async function measure(): Promise<string> {
-  const { clipPath, out } = readArguments();
+  const { clipPath, out, stationPath } = readArguments();
   const trouble = await clipTrouble(clipPath);
   if (trouble !== null) throw new Error(trouble);
-  const job = { client, clipPath, description: { clip: basename(clipPath) } };
+  const station = stationPath === null ? null : await readStation(stationPath);
+  const job = { client, clipPath, description: { kind: "clip", clip: basename(clipPath), station } };
   const answer = (await runInChromium(job, (text) => {
     process.stderr.write(`${text}\n`);
   })) as Answer;
@@ -33,18 +34,34 @@ async function measure(): Promise<string> {
   return summary(answer.pace, out);
 }
 
-function readArguments(): { clipPath: string; out: string } {
+/** The file's JSON; the page judges what is in it. */
+async function readStation(path: string): Promise<unknown> {
+  const text = await readFile(path, "utf8").catch(() => {
+    throw new Error(`There is no station file ${path} that can be read: check the path.`);
+  });
+  try {
+    return JSON.parse(text) as unknown;
+  } catch {
+    throw new Error(`${path} is not JSON: export the station from the phone's page again.`);
+  }
+}
+
+function readArguments(): { clipPath: string; out: string; stationPath: string | null } {
   const { values, positionals } = parseArguments();
   const [clip, ...more] = positionals;
   if (clip === undefined || more.length > 0 || values.out === undefined) throw new Error(usage);
   // npm runs scripts in the project's folder and says in INIT_CWD where the user stood.
   const from = process.env["INIT_CWD"] ?? process.cwd();
-  return { clipPath: resolve(from, clip), out: resolve(from, values.out) };
+  return {
+    clipPath: resolve(from, clip),
+    out: resolve(from, values.out),
+    stationPath: values.station === undefined ? null : resolve(from, values.station),
+  };
 }
 
 function parseArguments() {
   try {
-    return parseArgs({ allowPositionals: true, options: { out: { type: "string" } } });
+    return parseArgs({ allowPositionals: true, options: { out: { type: "string" }, station: { type: "string" } } });
   } catch {
     throw new Error(usage);
   }

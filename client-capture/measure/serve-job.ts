@@ -6,7 +6,8 @@ import { extname, join, normalize, sep } from "node:path";
 export interface Job {
   /** The built client's folder. */
   readonly client: string;
-  readonly clipPath: string;
+  /** Null where the job needs no clip. */
+  readonly clipPath: string | null;
   /** What the page is told at /job. */
   readonly description: unknown;
 }
@@ -72,7 +73,7 @@ async function handle(
     response.end(JSON.stringify(job.description));
     return;
   }
-  if (path === "/clip") {
+  if (path === "/clip" && job.clipPath !== null) {
     response.setHeader("content-length", (await stat(job.clipPath)).size);
     createReadStream(job.clipPath).pipe(response);
     return;

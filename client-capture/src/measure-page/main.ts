@@ -1,31 +1,61 @@
-import { defaultStation } from "@overcue/shared-geometry/default-station";
+import type { StationSettings } from "@overcue/shared-geometry/station";
 import { openClip } from "../frames/clip-source.ts";
+import type { FrameSource } from "../frames/frame-source.ts";
 import { startMeasureClient } from "../measuring/measure-client.ts";
+import type { Configuration } from "../pipeline/configuration.ts";
 import { startPoseClient } from "../pose/pose-client.ts";
+import { clipConfiguration } from "./clip-configuration.ts";
 import { clipReport } from "./clip-report.ts";
-import { measureClip } from "./measure-clip.ts";
+import type { Job } from "./job.ts";
+import { measureClip, type MeasuredClip } from "./measure-clip.ts";
+import { openDemoJob } from "./measure-demo.ts";
 
-/** The page behind `npm run measure`: fetches the job and the clip from the loopback server that serves it, and posts the answer back. */
+/** The page behind `npm run measure`: fetches its job from the loopback server that serves it, and posts the answer back. */
 const patience = 120_000;
 
+interface Opened {
+  readonly source: FrameSource;
+  readonly configuration: Configuration;
+  readonly report: (measured: MeasuredClip) => unknown;
+}
+
+async function openJob(job: Job): Promise<Opened> {
+  if (job.kind === "demo") {
+    const { source, answer } = openDemoJob(job);
+    const settings: StationSettings = job.plan.golfer.station;
+    return {
+      source,
+      configuration: { settings, camera: job.camera, calibration: "demo" },
+      report: (measured) => answer(measured.answer),
+    };
+  }
+  const source = await openClip(await (await fetch("/clip")).blob());
+  const configuration = clipConfiguration(job.station, source.info);
+  return {
+    source,
+    configuration,
+    report: (measured) =>
+      clipReport(job.clip, source.info, measured, configuration.settings.handed, configuration.camera !== null),
+  };
+}
+
 async function run(): Promise<unknown> {
-  const job = (await (await fetch("/job")).json()) as { readonly clip: string };
-  const file = await (await fetch("/clip")).blob();
-  const source = await openClip(file);
-  const settings = defaultStation("7-iron", "right");
+  const job = (await (await fetch("/job")).json()) as Job;
+  const { source, configuration, report } = await openJob(job);
   const pose = await startPoseClient({ model: "full", delegate: "CPU", warmUp: false, patience });
   const measure = startMeasureClient();
-  measure.start({ settings, camera: null, calibration: "uncalibrated" }, true);
+  measure.start(configuration, true);
   const started = performance.now();
   const measured = await measureClip(source, pose, measure, (done) => {
     if (done % 100 === 0) console.info(`${String(done)} frames`);
   });
   const seconds = (performance.now() - started) / 1000;
+  for (const failure of measured.failures.slice(0, 5)) console.info(failure);
+  const answer = report(measured);
   source.close();
-  for (const failure of measured.failures.slice(0, 5)) console.warn(failure);
   return {
     ok: true,
-    report: clipReport(job.clip, source.info, measured, settings.handed, false),
+    report: answer,
     pace: {
       frames: measured.frames.length,
       seconds,

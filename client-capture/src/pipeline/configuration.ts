@@ -1,3 +1,4 @@
+import type { CameraSpread } from "@overcue/shared-geometry/camera-spread";
 import type { Calibration, Camera } from "@overcue/shared-geometry/camera";
 import type { StationSettings } from "@overcue/shared-geometry/station";
 
@@ -7,4 +8,6 @@ export interface Configuration {
   /** Null: a default camera is assumed for the first picture's size, and everything is marked uncalibrated. */
   readonly camera: Camera | null;
   readonly calibration: Calibration;
+  /** How well `camera` is known, where it was solved; left out: it is taken at its word. */
+  readonly spread?: CameraSpread;
 }

@@ -37,7 +37,13 @@ export function goOverAgain(
   outputs.forEach(({ t, picture, inWorld }, at) => {
     const shaft = shafts[at];
     if (shaft === undefined) return;
-    const lifted = liftToWorld(lean, shaft, inWorld, cameraFor(configuration, picture), settings);
+    const lifted = liftToWorld(
+      lean,
+      shaft,
+      inWorld,
+      configuration.spread ?? cameraFor(configuration, picture),
+      settings,
+    );
     lean = lifted.state;
     worlds.push(lifted.output);
     const timed = runSwingClock(clock, swingSample(t, shaft, lifted.output, inWorld));

@@ -1,3 +1,4 @@
+import type { CameraSpread } from "@overcue/shared-geometry/camera-spread";
 import type { Camera } from "@overcue/shared-geometry/camera";
 import { gripToHead } from "@overcue/shared-geometry/grip-convention";
 import type { ShaftInImage } from "@overcue/shared-geometry/image-shaft";
@@ -14,7 +15,7 @@ export function liftToWorld(
   state: LeanState,
   shaft: ShaftInImage,
   body: BodyInWorld | null,
-  camera: Camera,
+  camera: Camera | CameraSpread,
   settings: StationSettings,
 ): { readonly state: LeanState; readonly output: ShaftInWorld | null } {
   if (shaft.status === "lost" || body === null) return { state, output: null };

@@ -62,7 +62,13 @@ export function step(state: StepState, { picture, t, body }: StepInput): { state
   const hands = handsStatus(body, t);
   const inWorld = body === null ? null : bodyInWorld(state.body, body, camera, settings);
   const shaft = trackShaft(state.shaft, { picture, t, body });
-  const world = liftToWorld(state.lean, shaft.output.now, inWorld?.output ?? null, camera, settings);
+  const world = liftToWorld(
+    state.lean,
+    shaft.output.now,
+    inWorld?.output ?? null,
+    state.configuration.spread ?? camera,
+    settings,
+  );
   const swing = runSwingClock(state.clock, swingSample(t, shaft.output.now, world.output, inWorld?.output ?? null));
   const readOuts = readBands(world.output, settings);
   return {

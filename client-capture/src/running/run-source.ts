@@ -15,7 +15,8 @@ export interface RunHooks {
 export interface RunParts {
   readonly source: FrameSource;
   readonly clock: SourceClock;
-  readonly pose: PoseClient;
+  /** Null while the model warms up. */
+  readonly pose: () => PoseClient | null;
   readonly measure: MeasureClient;
   readonly hooks: RunHooks;
   readonly now: () => number;
@@ -32,11 +33,12 @@ export async function runSource({ source, clock, pose, measure, hooks, now, wait
   let posing = false;
 
   const offerToPose = async ({ image, rotation, captureTime }: CapturedFrame): Promise<void> => {
-    if (posing) return;
+    const model = pose();
+    if (posing || model === null) return;
     posing = true;
     try {
       const copy = "displayWidth" in image ? image.clone() : await createImageBitmap(image);
-      void pose
+      void model
         .find(copy, rotation, captureTime)
         .then(({ body }) => {
           measure.tellBody(body);

@@ -1,0 +1,33 @@
+import { spreadCamera } from "@overcue/shared-geometry/camera-spread";
+import { defaultStation } from "@overcue/shared-geometry/default-station";
+import { solveStation } from "@overcue/shared-geometry/solve-station";
+import { pixels } from "@overcue/shared-geometry/units";
+import type { SourceInfo } from "../frames/frame-source.ts";
+import type { Configuration } from "../pipeline/configuration.ts";
+import { stationFileSchema } from "../setup/station-file.ts";
+
+/**
+ * What a clip is measured with: the station file's, or a default camera marked uncalibrated.
+ * @throws Error with a sentence where the file is no station or its sticks do not give a camera.
+ */
+export function clipConfiguration(station: unknown, { width, height }: SourceInfo): Configuration {
+  if (station === null) {
+    return { settings: defaultStation("7-iron", "right"), camera: null, calibration: "uncalibrated" };
+  }
+  const read = stationFileSchema.safeParse(station);
+  if (!read.success) {
+    const issue = read.error.issues[0];
+    throw new Error(`The station file is not one (${issue?.path.join(".") ?? ""}: ${issue?.message ?? ""}).`);
+  }
+  const { sticks, settings } = read.data;
+  const solution = solveStation({ sticks, settings, width: pixels(width), height: pixels(height) });
+  if (solution.verdict === "refused") {
+    throw new Error(`The station file gives no camera: ${solution.sentence} ${solution.whatToDo}`);
+  }
+  return {
+    settings,
+    camera: solution.camera,
+    calibration: "station",
+    spread: spreadCamera(solution.camera, solution.covariance),
+  };
+}

@@ -1,0 +1,15 @@
+import type { Camera } from "@overcue/shared-geometry/camera";
+import type { DemoPlan } from "../demo-motion/demo-golfer-settings.ts";
+import type { RodColour } from "../frames/demo-golfer/demo-colours.ts";
+
+/** What the page behind the measuring commands is asked to do; it fetches this from the server that serves it. */
+export type Job =
+  | { readonly kind: "clip"; readonly clip: string; readonly station: unknown }
+  | {
+      readonly kind: "demo";
+      readonly plan: DemoPlan;
+      readonly camera: Camera;
+      readonly framesPerSecond: number;
+      readonly rodColour: RodColour;
+      readonly seed: number;
+    };

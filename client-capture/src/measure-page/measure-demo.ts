@@ -1,0 +1,49 @@
+import type { DemoCheckpoint, DemoTruth } from "../demo-motion/demo-truth.ts";
+import { DemoGolferSource } from "../frames/demo-golfer/demo-golfer-source.ts";
+import { seededRandom } from "../frames/demo-golfer/seeded-random.ts";
+import type { CapturedFrame, FrameSource } from "../frames/frame-source.ts";
+import type { ClipAnswer } from "../pipeline/finish-clip.ts";
+import type { Job } from "./job.ts";
+
+/** A demo show beside what was measured of it. */
+export interface DemoAnswer {
+  /** One for each picture. */
+  readonly truths: readonly (DemoTruth | null)[];
+  readonly checkpoints: readonly DemoCheckpoint[];
+  readonly measured: ClipAnswer;
+}
+
+/** A demo show as a source that ends after one plan and writes down the truth of every picture. */
+export function openDemoJob(job: Extract<Job, { kind: "demo" }>): {
+  readonly source: FrameSource;
+  readonly answer: (measured: ClipAnswer) => DemoAnswer;
+} {
+  let shown = false;
+  const show = new DemoGolferSource({
+    camera: job.camera,
+    framesPerSecond: job.framesPerSecond,
+    pace: null,
+    rodColour: job.rodColour,
+    random: seededRandom(job.seed),
+    nextPlan: () => {
+      if (shown) return null;
+      shown = true;
+      return job.plan;
+    },
+  });
+  const truths: (DemoTruth | null)[] = [];
+  return {
+    source: {
+      info: show.info,
+      async next(): Promise<CapturedFrame | null> {
+        const frame = await show.next();
+        if (frame !== null) truths.push(frame.truth);
+        return frame;
+      },
+      close() {
+        show.close();
+      },
+    },
+    answer: (measured) => ({ truths, checkpoints: show.checkpoints, measured }),
+  };
+}

@@ -1,0 +1,27 @@
+import { useEffect, useRef } from "react";
+import { makePainter } from "./make-painter.ts";
+import { usePhoneState, useSession } from "./use-phone.ts";
+
+/** The pictures as they come, with what is found drawn over them. React only puts the two canvases there. */
+export function LivePicture() {
+  const session = useSession();
+  const source = usePhoneState((state) => state.source);
+  const picture = useRef<HTMLCanvasElement>(null);
+  const overlay = useRef<HTMLCanvasElement>(null);
+  useEffect(() => {
+    if (picture.current === null || overlay.current === null) return;
+    session.setPainter(makePainter(picture.current, overlay.current));
+    return () => {
+      session.setPainter(null);
+    };
+  }, [session]);
+  const { width, height } = source ?? { width: 9, height: 16 };
+  return (
+    <div className="picture" role="img" aria-label="Live picture with the found shaft and body drawn over it">
+      <div className="frame" style={{ aspectRatio: `${width} / ${height}`, ["--shape" as string]: width / height }}>
+        <canvas ref={picture} />
+        <canvas ref={overlay} />
+      </div>
+    </div>
+  );
+}

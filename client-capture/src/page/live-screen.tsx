@@ -1,0 +1,95 @@
+import { LivePicture } from "./live-picture.tsx";
+import { Mark } from "./mark.tsx";
+import { usePhoneState, useSession } from "./use-phone.ts";
+import { bodyWords, cameraWords, linkWords, shaftWords } from "./words.ts";
+
+const sourceWords = { camera: "Camera", clip: "Clip", demo: "Demo golfer" } as const;
+
+/** The picture, what is found in it, and what to do next. */
+export function LiveScreen() {
+  const session = useSession();
+  const warnings = usePhoneState((state) => state.warnings);
+  const hasTorch = usePhoneState((state) => state.hasTorch);
+  const torchOn = usePhoneState((state) => state.torchOn);
+  return (
+    <main className="live">
+      <LivePicture />
+      <section className="beside">
+        <Findings />
+        {warnings.slice(0, 2).map((warning) => (
+          <p key={warning} className="warning" role="alert">
+            {warning}
+          </p>
+        ))}
+        <Numbers />
+        <nav className="actions">
+          <button
+            type="button"
+            className="main-action"
+            onClick={() => {
+              session.show("practice");
+            }}
+          >
+            Practise
+          </button>
+          <button
+            type="button"
+            onClick={() => {
+              session.show("station");
+            }}
+          >
+            Set the sticks
+          </button>
+          {hasTorch && (
+            <button type="button" aria-pressed={torchOn} onClick={() => void session.setTorch(!torchOn)}>
+              {torchOn ? "Light off" : "Light on"}
+            </button>
+          )}
+          <button
+            type="button"
+            onClick={() => {
+              session.stop();
+            }}
+          >
+            Stop
+          </button>
+        </nav>
+      </section>
+    </main>
+  );
+}
+
+function Findings() {
+  const finding = usePhoneState((state) => state.finding);
+  const pose = usePhoneState((state) => state.pose);
+  const calibration = usePhoneState((state) => state.calibration);
+  const link = usePhoneState((state) => state.link);
+  const peers = usePhoneState((state) => state.peers);
+  return (
+    <div className="findings" role="status">
+      <Mark told={shaftWords({ finding })} />
+      <Mark told={bodyWords({ finding, pose })} />
+      <Mark told={cameraWords(calibration)} />
+      <Mark told={linkWords({ link, peers })} />
+    </div>
+  );
+}
+
+function Numbers() {
+  const source = usePhoneState((state) => state.source);
+  const frames = usePhoneState((state) => state.framesPerSecond);
+  const poses = usePhoneState((state) => state.posesPerSecond);
+  const failed = usePhoneState((state) => state.failedFrames);
+  const reps = usePhoneState((state) => state.reps);
+  const unsent = usePhoneState((state) => state.unsentReps);
+  if (source === null) return null;
+  return (
+    <p className="numbers">
+      {sourceWords[source.kind]} {source.width} × {source.height}, {Math.round(frames)} pictures and {Math.round(poses)}{" "}
+      poses a second
+      <br />
+      {failed === 0 ? "No picture failed" : `${failed} pictures failed`}, {reps} reps
+      {unsent > 0 && `, ${unsent} not sent yet`}
+    </p>
+  );
+}

@@ -1,0 +1,43 @@
+import { defaultStation } from "@overcue/shared-geometry/default-station";
+import type { StationSettings } from "@overcue/shared-geometry/station";
+import { metres } from "@overcue/shared-geometry/units";
+import type { PracticeState } from "@overcue/shared-geometry/wire/practice";
+import type { SourceInfo } from "../frames/frame-source.ts";
+import type { Configuration } from "../pipeline/configuration.ts";
+
+/** A camera solved from the sticks, with the station it was solved for. */
+export type SolvedStation = Pick<Configuration, "settings" | "camera" | "calibration">;
+
+interface Known {
+  readonly source: SourceInfo;
+  readonly demoSettings: StationSettings | null;
+  readonly solved: SolvedStation | null;
+  readonly practice: Pick<PracticeState, "golfer" | "layout"> | null;
+}
+
+/** A solved camera belongs to pictures of its size only. */
+const fits = ({ camera }: SolvedStation, { width, height }: SourceInfo): boolean =>
+  camera !== null && camera.width === width && camera.height === height;
+
+/**
+ * What the stages are told about a source: the demo golfer's own camera and station, else the solved station, else the lines and the hand that
+ * the relay's practice has, seen through an assumed camera and marked so.
+ */
+export function configurationFor({ source, demoSettings, solved, practice }: Known): Configuration {
+  if (source.kind === "demo" && source.knownCamera !== null && demoSettings !== null) {
+    return { settings: demoSettings, camera: source.knownCamera, calibration: "demo" };
+  }
+  if (solved !== null && fits(solved, source)) return solved;
+  return { settings: settingsFrom(practice), camera: null, calibration: "uncalibrated" };
+}
+
+function settingsFrom(practice: Known["practice"]): StationSettings {
+  if (practice === null) return defaultStation("7-iron", "right");
+  const { toeLine, heelLine, tolerance } = practice.layout;
+  return {
+    ...defaultStation("7-iron", practice.golfer.handed),
+    toeLine: metres(toeLine),
+    heelLine: metres(heelLine),
+    tolerance: metres(tolerance),
+  };
+}

@@ -1,0 +1,54 @@
+import type { SourceInfo } from "../frames/frame-source.ts";
+
+interface Circumstances {
+  readonly source: SourceInfo | null;
+  readonly framesPerSecond: number;
+  /** The best rate that this source has had; 0 where none is known. */
+  readonly bestFramesPerSecond: number;
+  readonly posesPerSecond: number;
+  readonly battery: number | null;
+  readonly repTrouble: string | null;
+  readonly databaseMissing: boolean;
+  readonly failedFrames: number;
+}
+
+const lowBattery = 0.2;
+/** A camera under this many pictures a second shows slow rehearsals only. */
+const fewFrames = 24;
+const slowedDown = 0.65;
+const fewPoses = 6;
+
+/** What the golfer should do something about, most urgent first; each sentence says what is wrong and what to do. */
+export function findWarnings(now: Circumstances): string[] {
+  const warnings: string[] = [];
+  if (now.repTrouble !== null) {
+    warnings.push(`The relay did not take a rep (${now.repTrouble}): it is kept on this phone and sent again.`);
+  }
+  if (now.battery !== null && now.battery < lowBattery) {
+    warnings.push(`Battery at ${Math.round(now.battery * 100)} %: plug the phone in before the next block.`);
+  }
+  const live = now.source?.kind === "camera" && now.framesPerSecond > 0;
+  if (live && now.bestFramesPerSecond > 0 && now.framesPerSecond < slowedDown * now.bestFramesPerSecond) {
+    warnings.push(
+      "The phone has slowed down, likely from heat: shade it, take it off the charger, close other programs.",
+    );
+  } else if (live && now.framesPerSecond < fewFrames) {
+    warnings.push(
+      `Only ${Math.round(now.framesPerSecond)} pictures a second: rehearse slowly, or give the place more light.`,
+    );
+  }
+  if (now.source !== null && now.framesPerSecond > 0 && now.posesPerSecond > 0 && now.posesPerSecond < fewPoses) {
+    warnings.push("The body is found only a few times a second on this device: move slowly.");
+  }
+  if (now.failedFrames >= 5) {
+    warnings.push(
+      `${now.failedFrames} pictures could not be measured: if this grows, close the page and open it again.`,
+    );
+  }
+  if (now.databaseMissing) {
+    warnings.push(
+      "This browser keeps nothing (a private window?): reps are lost if the page closes before they are sent.",
+    );
+  }
+  return warnings.slice(0, 10);
+}

@@ -1,0 +1,228 @@
+import type { StationSettings } from "@overcue/shared-geometry/station";
+import type { PracticeState } from "@overcue/shared-geometry/wire/practice";
+import type { CameraSource } from "../frames/camera-source.ts";
+import type { CapturedFrame, FrameSource } from "../frames/frame-source.ts";
+import type { Uplink } from "../link/open-uplink.ts";
+import type { RepBox } from "../link/rep-box.ts";
+import { startMeasureClient, type Measured } from "../measuring/measure-client.ts";
+import type { Configuration } from "../pipeline/configuration.ts";
+import type { StepOutput } from "../pipeline/step.ts";
+import type { PoseClient } from "../pose/pose-client.ts";
+import { runSource } from "../running/run-source.ts";
+import { liveClock, playingClock } from "../running/source-clock.ts";
+import { configurationFor, type SolvedStation } from "./configuration-for.ts";
+import { findWarnings } from "./find-warnings.ts";
+import { keepAwake } from "./keep-awake.ts";
+import { makeLiveNumbers } from "./live-numbers.ts";
+import { nothingFound, withoutSource, type PhoneStore, type Screen } from "./phone-store.ts";
+import { makeRepIds } from "./rep-ids.ts";
+import { sendMeasured } from "./send-measured.ts";
+
+/** Draws what is seen and found; called for every picture while a live picture is on the screen. */
+export interface Painter {
+  picture(frame: CapturedFrame): void;
+  finding(output: StepOutput): void;
+}
+
+/** A source together with the station it brings along: the demo golfer's own. */
+export interface OpenedSource {
+  readonly source: FrameSource;
+  readonly settings: StationSettings | null;
+  readonly camera: CameraSource | null;
+}
+
+export interface PhoneSession {
+  /** Opens a source and runs it until it ends, breaks or another one is opened. Never rejects: trouble goes to the store. */
+  open(what: string, openSource: () => Promise<OpenedSource>): Promise<void>;
+  stop(): void;
+  show(screen: Screen): void;
+  setPainter(painter: Painter | null): void;
+  setTorch(on: boolean): Promise<void>;
+  /** A camera solved from the sticks; what is measured from here on goes through it. */
+  setStation(solved: SolvedStation | null): void;
+  tellPractice(practice: PracticeState): void;
+}
+
+export interface SessionParts {
+  readonly store: PhoneStore;
+  readonly uplink: Uplink | null;
+  readonly reps: RepBox;
+  readonly pose: () => PoseClient | null;
+  /** Resolves when the pose model has warmed up, or never will. */
+  readonly poseSettled: Promise<void>;
+  readonly now: () => number;
+  readonly newId: () => string;
+  readonly databaseMissing: boolean;
+}
+
+interface Run {
+  readonly opened: OpenedSource;
+  stopped: boolean;
+  configuration: Configuration;
+}
+
+/** Numbers for people change this often, milliseconds. */
+const tellEvery = 300;
+
+export function createPhoneSession(parts: SessionParts): PhoneSession {
+  const { store, uplink, reps, pose, now } = parts;
+  const measure = startMeasureClient();
+  const repIds = makeRepIds(parts.newId);
+  let run: Run | null = null;
+  let painter: Painter | null = null;
+  let solved: SolvedStation | null = null;
+  let practice: PracticeState | null = null;
+  let sequence = 0;
+
+  const configure = (current: Run): void => {
+    const { source, settings } = current.opened;
+    current.configuration = configurationFor({ source: source.info, demoSettings: settings, solved, practice });
+    measure.start(current.configuration, false);
+    repIds.drop();
+    store.setState({ calibration: current.configuration.calibration });
+  };
+  const reconfigure = (): void => {
+    if (run !== null) configure(run);
+  };
+
+  const stop = (): void => {
+    if (run === null) return;
+    run.stopped = true;
+    run.opened.source.close();
+    run = null;
+    store.setState({ ...withoutSource, screen: "choose" });
+  };
+
+  async function runUntilOver(current: Run): Promise<void> {
+    const awake = keepAwake();
+    const numbers = makeLiveNumbers();
+    const { source } = current.opened;
+    const clock = source.info.kind === "camera" ? liveClock : playingClock();
+    let toldAt = Number.NEGATIVE_INFINITY;
+
+    const onMeasured = (measured: Measured): void => {
+      if (current.stopped) return;
+      const at = now();
+      numbers.pictureAt(at);
+      painter?.finding(measured.output);
+      const { configuration } = current;
+      const { framesPerSecond } = store.getState();
+      sendMeasured(measured, sequence++, { uplink, reps, repIds, clock, configuration, framesPerSecond });
+      if (measured.rep !== null) {
+        const { kind, complete } = measured.rep;
+        store.setState(({ reps: count }) => ({ reps: count + 1, lastRep: { kind, complete } }));
+      }
+      if (at - toldAt < tellEvery) return;
+      toldAt = at;
+      tellFinding(measured.output, numbers.read(at));
+    };
+
+    try {
+      await runSource({
+        source,
+        clock,
+        pose,
+        measure,
+        now,
+        wait: (milliseconds) => new Promise((resolve) => setTimeout(resolve, milliseconds)),
+        stopped: () => current.stopped,
+        hooks: {
+          onPicture: (frame) => painter?.picture(frame),
+          onMeasured,
+          onPose: () => {
+            numbers.poseAt(now());
+          },
+          onFailed: (why) => {
+            if (current.stopped) return;
+            store.setState(({ failedFrames }) => ({ failedFrames: failedFrames + 1, lastFailure: why }));
+          },
+        },
+      });
+    } finally {
+      awake.release();
+    }
+  }
+
+  function tellFinding(output: StepOutput, rates: ReturnType<ReturnType<typeof makeLiveNumbers>["read"]>): void {
+    const shaft = output.shaft.now;
+    const { source, battery, failedFrames, repTrouble } = store.getState();
+    store.setState({
+      finding: {
+        shaft: shaft.status,
+        reason: shaft.status === "tracked" ? null : shaft.reason,
+        hands: output.hands,
+      },
+      framesPerSecond: rates.frames,
+      posesPerSecond: rates.poses,
+      warnings: findWarnings({
+        source,
+        framesPerSecond: rates.frames,
+        bestFramesPerSecond: rates.bestFrames,
+        posesPerSecond: rates.poses,
+        battery,
+        repTrouble,
+        databaseMissing: parts.databaseMissing,
+        failedFrames,
+      }),
+    });
+  }
+
+  return {
+    async open(what, openSource) {
+      stop();
+      store.setState({ opening: what, trouble: null });
+      let current: Run | null = null;
+      try {
+        const opened = await openSource();
+        const { source, settings, camera } = opened;
+        // A clip that nobody looks at yet can wait; a live picture is shown while the model warms up.
+        if (source.info.kind !== "camera") await parts.poseSettled;
+        const configuration = configurationFor({ source: source.info, demoSettings: settings, solved, practice });
+        // Another source may have been chosen while this one opened.
+        stop();
+        current = { opened, stopped: false, configuration };
+        run = current;
+        configure(current);
+        store.setState({
+          opening: null,
+          source: source.info,
+          screen: "live",
+          finding: nothingFound,
+          hasTorch: camera?.hasTorch ?? false,
+        });
+        await runUntilOver(current);
+        if (run === current) stop();
+      } catch (error) {
+        if (current === null || run === current) {
+          stop();
+          store.setState({ opening: null, trouble: error instanceof Error ? error.message : String(error) });
+        }
+      }
+    },
+    stop,
+    show(screen) {
+      store.setState({ screen: run === null ? "choose" : screen });
+    },
+    setPainter(next) {
+      painter = next;
+    },
+    async setTorch(on) {
+      await run?.opened.camera?.setTorch(on);
+      store.setState({ torchOn: on });
+    },
+    setStation(next) {
+      solved = next;
+      reconfigure();
+    },
+    tellPractice(next) {
+      const before = practice;
+      practice = next;
+      const same =
+        before?.golfer.handed === next.golfer.handed &&
+        before.layout.toeLine === next.layout.toeLine &&
+        before.layout.heelLine === next.layout.heelLine &&
+        before.layout.tolerance === next.layout.tolerance;
+      if (!same) reconfigure();
+    },
+  };
+}

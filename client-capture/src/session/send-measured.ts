@@ -1,0 +1,42 @@
+import type { Uplink } from "../link/open-uplink.ts";
+import type { RepBox } from "../link/rep-box.ts";
+import { wireEstimate } from "../link/wire-estimate.ts";
+import { wireCheckpoint, wireRep } from "../link/wire-rep.ts";
+import type { Measured } from "../measuring/measure-client.ts";
+import type { Configuration } from "../pipeline/configuration.ts";
+import { readCheckpoint } from "../pipeline/rep-readings.ts";
+import type { SourceClock } from "../running/source-clock.ts";
+import type { RepIds } from "./rep-ids.ts";
+
+export interface SendingParts {
+  /** Null while the page is not paired. */
+  readonly uplink: Uplink | null;
+  readonly reps: RepBox;
+  readonly repIds: RepIds;
+  readonly clock: SourceClock;
+  readonly configuration: Configuration;
+  readonly framesPerSecond: number;
+}
+
+/**
+ * Sends on what one picture gave: the estimate, which may be lost; checkpoints passed slowly enough to be read live; and a finished rep, which
+ * is kept until the book has it. Without a relay a rep is dated by the page's own clock.
+ */
+export function sendMeasured({ output, rep }: Measured, sequence: number, parts: SendingParts): void {
+  const { uplink, reps, repIds, clock, configuration } = parts;
+  const { calibration, settings } = configuration;
+  const relayTime = (t: number): number | null => uplink?.relayTime(clock.toPageTime(t)) ?? null;
+  const anyTime = (t: number): number => relayTime(t) ?? performance.timeOrigin + clock.toPageTime(t);
+
+  const capturedAt = relayTime(output.t);
+  if (uplink !== null && capturedAt !== null) {
+    const { framesPerSecond } = parts;
+    uplink.sendEstimate(wireEstimate(output, { sequence, capturedAt, framesPerSecond }));
+    for (const passed of output.swing.passed) {
+      const reading = wireCheckpoint(readCheckpoint(passed, settings), anyTime);
+      uplink.sendCheckpoint({ repId: repIds.current(), reading, calibration, corrects: false });
+    }
+  }
+  if (rep !== null) void reps.add(wireRep(rep, repIds.finish(), settings.handed, calibration, anyTime));
+  else if (output.swing.refused !== null) repIds.drop();
+}

@@ -1,0 +1,43 @@
+import { stationLines, type StationSettings } from "@overcue/shared-geometry/station";
+import { stickBetween, type StickInImage } from "@overcue/shared-geometry/stick-in-image";
+import { imagePoint } from "@overcue/shared-geometry/point";
+import { metres } from "@overcue/shared-geometry/units";
+import { z } from "zod";
+
+const length = z.number().positive().max(5);
+const place = z.tuple([z.number(), z.number()]).readonly();
+
+/**
+ * A laid station as a file: what the user says of it (metres) and where its sticks' ends are in the upright picture (pixels, y down).
+ * `near` is the end nearer to the camera.
+ */
+export const stationFileSchema = z.object({
+  settings: z
+    .object({
+      handed: z.enum(["right", "left"]),
+      club: z.enum(["driver", "5-iron", "6-iron", "7-iron", "8-iron", "9-iron"]),
+      clubLength: length,
+      rodBeyondButt: z.number().nonnegative().max(2),
+      stickLength: length,
+      toeLine: length,
+      heelLine: length,
+      tolerance: length,
+      sticksPresent: z.array(z.enum(stationLines)).readonly(),
+    })
+    .transform((said): StationSettings => ({
+      ...said,
+      clubLength: metres(said.clubLength),
+      rodBeyondButt: metres(said.rodBeyondButt),
+      stickLength: metres(said.stickLength),
+      toeLine: metres(said.toeLine),
+      heelLine: metres(said.heelLine),
+      tolerance: metres(said.tolerance),
+    })),
+  sticks: z
+    .array(z.object({ line: z.enum(stationLines), near: place, far: place }))
+    .transform((sticks): readonly StickInImage[] =>
+      sticks.map(({ line, near, far }) => stickBetween(line, imagePoint(...near), imagePoint(...far))),
+    ),
+});
+
+export type StationFile = z.input<typeof stationFileSchema>;
