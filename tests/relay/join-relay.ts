@@ -10,6 +10,8 @@ export interface Joining {
   readonly protocol?: number;
   readonly name?: string;
   readonly transports?: ("polling" | "websocket")[];
+  /** Whether it comes back by itself, as pages do; off by default so that a test sees each end. */
+  readonly reconnection?: boolean;
 }
 
 /** A joined page with everything that it was told so far, in order. */
@@ -20,11 +22,12 @@ export interface Joined {
 
 /** A page's socket to a relay on this machine whose certificate nobody vouches for. Not yet known to be admitted. */
 export function openSocket(origin: string, role: Role, joining: Joining): Client {
-  const { secret, protocol = protocolVersion, name = "", transports = ["websocket"] } = joining;
+  const { secret, protocol = protocolVersion, name = "", transports = ["websocket"], reconnection = false } = joining;
   return io(origin, {
     auth: { role, secret, protocol, name },
     transports,
-    reconnection: false,
+    reconnection,
+    reconnectionDelay: 50,
     forceNew: true,
     rejectUnauthorized: false,
   });

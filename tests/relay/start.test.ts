@@ -39,7 +39,7 @@ async function takenPort(): Promise<{ port: number; free: () => void }> {
   return { port: address.port, free: () => void server.close() };
 }
 
-describe("the relay as a program", () => {
+describe("the relay as a program", { timeout: 240_000 }, () => {
   it.each(["--port", "--http-port"])("S1 names a %s that is taken, and how to choose another", async (option) => {
     const { port, free } = await takenPort();
     const others = option === "--port" ? ["--http-port", "0"] : ["--port", "0"];
@@ -85,7 +85,7 @@ describe("the relay as a program", () => {
   });
 });
 
-describe("the start before anything is installed", () => {
+describe("the start before anything is installed", { timeout: 240_000 }, () => {
   async function freshCheckout(name: string): Promise<string> {
     const copy = join(folder, name);
     await mkdir(copy, { recursive: true });
