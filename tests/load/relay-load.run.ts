@@ -26,9 +26,9 @@ console.log(`reps missing from the book: ${load.repsMissing} (goal 0), doubled: 
 console.log(`estimates echoed to the phone: ${load.echoed} (goal 0)`);
 
 // Spread evenly over the time that a handful of reps takes from the phone to the disk, and beyond it.
-const delays = Array.from({ length: kills }, (_, index) => index * 3);
+const delays = Array.from({ length: kills }, (_, index) => index * 10);
 const killed = await killRelays(delays, 5);
-console.log(`\n${killed.kills} kills (SIGKILL) 0 to ${3 * (kills - 1)} ms after 5 reps were handed over`);
+console.log(`\n${killed.kills} kills (SIGKILL) 0 to ${10 * (kills - 1)} ms after 5 reps were handed over`);
 console.log(`reps sent ${killed.repsSent}, acknowledged before the last kill ${killed.acknowledgedBeforeAKill}`);
 console.log(`acknowledged but lost: ${killed.acknowledgedButLost} (goal 0)`);
 console.log(`written, the kill came before the acknowledgement: ${killed.writtenButNotAcknowledged}`);
