@@ -1,10 +1,11 @@
+import { ToldError } from "../told-error.ts";
+
 /** What can be wrong with the book's file. */
 export type BookFault =
   "full" | "locked" | "corrupt" | "newer" | "not-a-book" | "unwritable" | "other-writer" | "bad-import" | "unknown";
 
 /** An error whose message is one sentence for a person: what is wrong with the book and what to do. Nothing was half done. */
-export class BookError extends Error {
-  override readonly name = "BookError";
+export class BookError extends ToldError {
   readonly fault: BookFault;
 
   constructor(fault: BookFault, message: string, cause?: unknown) {

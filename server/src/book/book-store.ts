@@ -1,4 +1,4 @@
-import type { DatabaseSync } from "node:sqlite";
+import { backup, type DatabaseSync } from "node:sqlite";
 import { journalEntrySchema, type JournalEntry } from "../practice/journal/events.ts";
 import { BookError, toBookError } from "./book-error.ts";
 import { inTransaction } from "./in-transaction.ts";
@@ -21,10 +21,16 @@ export interface BookStore {
   readonly file: string;
   readJournal(): readonly JournalEntry[];
   readTrajectories(): readonly StoredTrajectory[];
-  /** `book`: the golfer whose blocks and cues follow from these entries; null where none changed. */
-  append(entries: readonly JournalEntry[], trajectories: readonly StoredTrajectory[], book: GolferBook | null): void;
+  /** `books`: the golfers whose blocks and cues follow from these entries. */
+  append(
+    entries: readonly JournalEntry[],
+    trajectories: readonly StoredTrajectory[],
+    books: readonly GolferBook[],
+  ): void;
   /** Takes out every row about the golfer, and the name where it signed something, and rewrites the file without them. */
   deleteGolfer(golferId: string, name: string): void;
+  /** Copies the book, as it stands, into another file while it stays in use (SQLite's online backup). */
+  copyTo(copy: string): Promise<void>;
   close(): void;
 }
 
@@ -42,12 +48,12 @@ export function openBookStore(file: string, settings?: OpenSettings): BookStore 
     file,
     readJournal: () => guarded(() => readJournal(database, file)),
     readTrajectories: () => guarded(() => readTrajectories(database)),
-    append: (entries, trajectories, book) => {
+    append: (entries, trajectories, books) => {
       guarded(() => {
         inTransaction(database, () => {
           for (const entry of entries) appendEntry(database, entry);
           for (const each of trajectories) appendTrajectory(database, each);
-          if (book) projectPractice(database, book);
+          for (const book of books) projectPractice(database, book);
         });
       });
     },
@@ -60,6 +66,13 @@ export function openBookStore(file: string, settings?: OpenSettings): BookStore 
         database.exec("VACUUM");
         database.exec("PRAGMA wal_checkpoint(TRUNCATE)");
       });
+    },
+    copyTo: async (copy) => {
+      try {
+        await backup(database, copy);
+      } catch (thrown) {
+        throw toBookError(thrown, copy);
+      }
     },
     close: () => {
       if (database.isOpen) database.close();

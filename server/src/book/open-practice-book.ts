@@ -167,7 +167,7 @@ class JournaledBook implements PracticeBook {
     }
     const book = golferId === null ? undefined : practice.golfers[golferId];
     const changed = book && figuresChanged(this.#practice.golfers[book.golfer.id], book);
-    this.#store.append(entries, trajectories, changed ? book : null);
+    this.#store.append(entries, trajectories, changed ? [book] : []);
     this.#journal = journal;
     this.#practice = practice;
     for (const { event } of entries) if (event.type === "rep-recorded") this.#repIds.add(event.rep.id);

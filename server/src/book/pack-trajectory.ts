@@ -3,8 +3,11 @@ import type { Rep } from "@overcue/shared-geometry/wire/rep";
 
 export type Trajectory = Rep["trajectory"];
 
-/** One unit of each column: 0.1 ms, then 0.1 mm three times, then 0.00001 rad twice; far below what a camera can tell. */
-const units = [1e-1, 1e-4, 1e-4, 1e-4, 1e-5, 1e-5] as const;
+/** Units in one ms, m, m, m, rad, rad: 0.1 ms, 0.1 mm, 0.00001 rad, far below what a camera can tell. */
+const perOne = [10, 1e4, 1e4, 1e4, 1e5, 1e5] as const;
+
+/** Numbers past this many units (100 km, 29 hours, which no swing reaches) are cut off there. */
+const most = 2 ** 30 - 1;
 
 /**
  * A trajectory as differences of whole units, column by column, deflated: about a seventh of its JSON. Times count from the first sample's, which is kept
@@ -12,14 +15,14 @@ const units = [1e-1, 1e-4, 1e-4, 1e-4, 1e-5, 1e-5] as const;
  */
 export function packTrajectory(trajectory: Trajectory): Uint8Array {
   const start = trajectory[0]?.[0] ?? 0;
-  const bytes = new DataView(new ArrayBuffer(8 + trajectory.length * units.length * 4));
+  const bytes = new DataView(new ArrayBuffer(8 + trajectory.length * perOne.length * 4));
   bytes.setFloat64(0, start, true);
   let at = 8;
-  for (const [column, unit] of units.entries()) {
+  for (const [column, units] of perOne.entries()) {
     let before = 0;
     for (const sample of trajectory) {
       const value = (sample[column] ?? 0) - (column === 0 ? start : 0);
-      const whole = Math.round(value / unit);
+      const whole = Math.max(-most, Math.min(most, Math.round(value * units)));
       bytes.setInt32(at, whole - before, true);
       before = whole;
       at += 4;
@@ -32,14 +35,14 @@ export function packTrajectory(trajectory: Trajectory): Uint8Array {
 export function unpackTrajectory(packed: Uint8Array, samples: number): Trajectory {
   const inflated = inflateRawSync(packed);
   const bytes = new DataView(inflated.buffer, inflated.byteOffset, inflated.byteLength);
-  if (bytes.byteLength !== 8 + samples * units.length * 4)
+  if (bytes.byteLength !== 8 + samples * perOne.length * 4)
     throw new RangeError("a packed trajectory has the wrong size");
   const start = bytes.getFloat64(0, true);
-  const columns = units.map((unit, column) => {
+  const columns = perOne.map((units, column) => {
     let whole = 0;
     return Array.from({ length: samples }, (_, row) => {
       whole += bytes.getInt32(8 + (column * samples + row) * 4, true);
-      return whole * unit + (column === 0 ? start : 0);
+      return whole / units + (column === 0 ? start : 0);
     });
   });
   const at = (column: number, row: number): number => columns[column]?.[row] ?? 0;

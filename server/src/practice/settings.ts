@@ -20,14 +20,24 @@ export const practiceSettings = {
     startGain: 2,
     /** The same, farthest without a person's yes (Patton et al. 2013: 3.1 was not among the faster). */
     capGain: 2.5,
-    /** The largest move of the cue after one block, as a share of the wanted change. Larger: quicker and rougher. */
-    step: 0.5,
+    /** The largest move of the cue after one block, in wanted changes. Larger: quicker and rougher. */
+    step: 1,
     /** A line or band nearer than this share of the wanted change (or one tolerance) draws the cue onto itself. */
     roundWithin: 0.1,
     /** The carry-over that the adaptive cue aims at. Higher: arrives sooner and overshoots more. */
-    aimAt: 1,
+    aimAt: 0.95,
+    /** Carry-over that counts as too much, and how many standard errors of a block the aim keeps away from it. More: calmer with scattered golfers. */
+    overshoot: 1.5,
+    overshootSds: 2.5,
     /** The cue moves only where the expected carry-over is farther than this from the aim. Higher: calmer. */
     restWithin: 0.15,
+    /** Below this share of the cue arriving, more cue is not asked for as if it helped without end. Lower: bolder with golfers whom the cue hardly moves. */
+    leastArrives: 0.05,
+    /**
+     * How far from the ball line a felt place may lie at all, in heel line distances: past that the butt line would be flatter than 20 degrees and could not be
+     * read if it got there. Long before that a person's yes is asked for at each step.
+     */
+    reach: 3.5,
     /** Before the first block: share of the cue expected to arrive, and its standard deviation (a default, no source). */
     priorArrives: 0.3,
     priorArrivesSd: 0.2,

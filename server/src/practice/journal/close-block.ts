@@ -47,7 +47,7 @@ export function closeBlock(book: GolferBook, practice: Practice, at: RelayTime):
         places: columns.map(toBlockPlace),
       },
     ],
-    lastJudgement: sentenceOf(ladder, judgement, columns),
+    lastJudgement: sentenceOf(ladder, moved, judgement, columns),
   });
 }
 
@@ -137,18 +137,30 @@ function climb(ladder: Ladder, judgement: Judgement): Ladder {
   return { ...ladder, stage: stage.next, feedback: stages[stage.next].feedback, repsInStage: 0 };
 }
 
-function sentenceOf(ladder: Ladder, judgement: Judgement, columns: readonly Column[]): string {
-  const reached = columns
-    .filter(({ target, carryOver }) => target.exaggerates && carryOver)
-    .map(({ target, carryOver }) => `${shortLabel(target.checkpoint)} ${carryOver ? inPercent(carryOver.value) : ""}`);
+function sentenceOf(before: Ladder, after: Ladder, judgement: Judgement, columns: readonly Column[]): string {
+  const reached = columns.flatMap(({ target, carryOver }) =>
+    target.exaggerates && carryOver ? [`${shortLabel(target.checkpoint)} ${inPercent(carryOver.value)}`] : [],
+  );
   const figures = reached.length > 0 ? ` (${reached.join(", ")})` : "";
-  const stage = stages[ladder.stage];
-  if (judgement === "pass") {
-    if (ladder.rodBack) return `Block passed${figures}: the rod comes off again.`;
-    return stage.next ? `Stage passed${figures}: on to the next. ${stages[stage.next].how}` : `Block passed${figures}.`;
+  const stage = stages[before.stage];
+  switch (judgement) {
+    case "pass":
+      if (before.rodBack) return `Block passed${figures}: the rod comes off again.`;
+      return stage.next
+        ? `Stage passed${figures}: on to the next. ${stages[stage.next].how}`
+        : `Block passed${figures}.`;
+    case "stay":
+      return `Stay at this stage${figures}.`;
+    case "fall-back": {
+      const cue = cueInWords(before, after);
+      return stage.back
+        ? `Back one stage, rod on, ${cue}${figures}. ${stages[stage.back].how}`
+        : `Same stage, ${cue}${figures}.`;
+    }
   }
-  if (judgement === "stay") return `Stay at this stage${figures}.`;
-  return stage.back
-    ? `Back one stage, rod on, cue up one step${figures}. ${stages[stage.back].how}`
-    : `Cue up one step${figures}.`;
+}
+
+function cueInWords(before: Ladder, after: Ladder): string {
+  if (after.cues !== before.cues) return "cue up one step";
+  return Object.keys(after.proposals).length > 0 ? "a farther cue waits for your yes" : "the cue stays where it is";
 }

@@ -7,5 +7,5 @@ export function without<T>(record: PerCheckpoint<T>, checkpoint: PlaceCheckpoint
     const value = record[id];
     return value !== undefined && id !== checkpoint ? [[id, value] as const] : [];
   });
-  return Object.fromEntries(kept) as PerCheckpoint<T>;
+  return Object.fromEntries(kept);
 }
