@@ -81,7 +81,7 @@ const conditions = {
     ...plain,
     lights: ["dusk"],
     exposureMs: 14,
-    sensor: { gain: 2.4, grain: 9, grainSpread: 0.25, quality: 62, blur: 0.9 },
+    sensor: { gain: 1.7, grain: 9, grainSpread: 0.25, quality: 62, blur: 0.9 },
   },
   night: {
     ...plain,
@@ -90,7 +90,7 @@ const conditions = {
     exposureMs: 14,
     sensor: { gain: 1.5, grain: 11, grainSpread: 0.28, quality: 58, blur: 1, veil: 0.01 },
   },
-  backlight: { ...plain, rod: true, lights: ["backlight"], exposureMs: 2, sensor: { gain: 0.85, veil: 0.05 } },
+  backlight: { ...plain, rod: true, lights: ["backlight"], exposureMs: 2, sensor: { gain: 1.1, veil: 0.022 } },
   "clutter+decoy": { ...plain, places: ["busy"], decoys: true, others: true, swayPixels: 1.5 },
   "indoor flicker": {
     ...plain,
@@ -155,6 +155,7 @@ export function sceneOf(name: ConditionName, seed: number): SceneSettings {
   } as const;
   const blur = condition.exposureMs > 6 ? 8 : condition.tempo === slowTempo ? 2 : 6;
   return {
+    name,
     camera: drawCamera(condition, random),
     framesPerSecond: condition.framesPerSecond,
     exposureMs: condition.exposureMs,
@@ -220,7 +221,7 @@ function drawCamera(condition: Condition, random: Random): SceneSettings["camera
     position: worldPoint(-distance, across, lens),
     target: worldPoint(0, handLine + between(random, -0.12, 0.12), 1.02 + between(random, -0.06, 0.06)),
     roll: radians(between(random, -0.03, 0.03)),
-    focal: pixels(width * between(random, 1.25, 1.45) * (distance < 3.3 ? 0.82 : 1)),
+    focal: pixels(width * between(random, 1.25, 1.7) * (distance < 3.3 ? 0.72 : 1)),
     width: pixels(width),
     height: pixels(height),
     handed: condition.handed,

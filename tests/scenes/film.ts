@@ -17,7 +17,7 @@ import { makeLight, type SceneLight } from "./place/make-light.ts";
 import { makePlace } from "./place/make-place.ts";
 import { paintPlace } from "./place/paint-place.ts";
 import { stationBars } from "./place/station-bars.ts";
-import { namedRandom } from "./random.ts";
+import { namedRandom, type Random } from "./random.ts";
 import type { SceneSettings } from "./scene-settings.ts";
 import { makeDarkroom, type Darkroom } from "./sensor/darkroom.ts";
 import { shiftLight } from "./sensor/shift-light.ts";
@@ -61,8 +61,9 @@ export function makeFilm(settings: SceneSettings, motion: DemoMotion, seed: numb
   const { camera, sensor } = settings;
   const { width, height } = camera;
   const view: View = { camera, shiftX: 0, shiftY: 0 };
-  const sceneLight = makeLight(settings.light, namedRandom(seed, "light"), view);
-  const place = makePlace(settings.place, namedRandom(seed, "place"));
+  const draw = (use: string): Random => namedRandom(seed, `${settings.name} ${use}`);
+  const sceneLight = makeLight(settings.light, draw("light"), view);
+  const place = makePlace(settings.place, draw("place"));
   const margin = settings.swayPixels > 0 ? Math.ceil(settings.swayPixels) + 2 : 0;
   const bars = [
     ...place.bars,
@@ -70,7 +71,7 @@ export function makeFilm(settings: SceneSettings, motion: DemoMotion, seed: numb
     ...settings.extraBars,
   ];
   const wide: View = { camera, shiftX: margin, shiftY: margin };
-  const paint = namedRandom(seed, "texture");
+  const paint = draw("texture");
   const background = paintPlace(
     width + 2 * margin,
     height + 2 * margin,
@@ -81,18 +82,18 @@ export function makeFilm(settings: SceneSettings, motion: DemoMotion, seed: numb
     sceneLight,
     paint,
   );
-  const grain = makeGrainTile(namedRandom(seed, "grain"), 512, sensor.grainSpread);
+  const grain = makeGrainTile(draw("grain"), 512, sensor.grainSpread);
   const set: Set = {
     settings,
     motion,
     background,
     margin,
     sceneLight,
-    cloth: makeFractalTile(namedRandom(seed, "cloth"), 128, 32, 0.55),
+    cloth: makeFractalTile(draw("cloth"), 128, 32, 0.55),
     canvas: makeCanvas(width, height),
     sum: new Float32Array(width * height * 3),
     shade: new Float32Array(width * height),
-    darkroom: makeDarkroom(settings, grain, margin > 0 ? null : background.rgb, namedRandom(seed, "develop")),
+    darkroom: makeDarkroom(settings, grain, margin > 0 ? null : background.rgb, draw("develop")),
   };
   return { shoot: (t, index) => shoot(set, t, index, seed) };
 }
@@ -149,7 +150,7 @@ function paintMoment(set: Set, moment: Moment, still: Float32Array, within: Rect
   const { canvas, shade, sceneLight } = set;
   const { width, height, rgb, depth } = canvas;
   const softPixels = (sweep: Sweep): number =>
-    Math.max(0.7, (sceneLight.shadowEdge * set.settings.camera.focal) / sweep.depthA);
+    Math.max(0.5, (sceneLight.shadowEdge * set.settings.camera.focal) / sweep.depthA);
   for (let row = within.top; row < within.bottom; row++) {
     const from = row * width + within.left;
     const to = row * width + within.right;

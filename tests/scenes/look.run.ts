@@ -1,24 +1,32 @@
 import { mkdirSync } from "node:fs";
 import { join } from "node:path";
+import { parseArgs } from "node:util";
 import { conditionNames, sceneOf } from "./conditions.ts";
 import { renderScene } from "./render-scene.ts";
 import { writePng } from "./write-png.ts";
 
-/** Pictures of the test scenes for looking at: node tests/scenes/look.run.ts FOLDER [condition] [seed] [every]. */
-const [folder = "build/scenes", wanted = "", seed = "1", every = "60"] = process.argv.slice(2);
-mkdirSync(folder, { recursive: true });
-for (const name of conditionNames.filter((known) => wanted === "" || known === wanted)) {
-  let spent = 0;
-  let count = 0;
-  let started = performance.now();
-  for (const frame of renderScene(sceneOf(name, Number(seed)), Number(seed))) {
-    spent += performance.now() - started;
-    count++;
-    if (frame.index % Number(every) === 0) {
-      const file = `${name.replaceAll(/[^a-z0-9+-]/gi, "_")}-${seed}-${String(frame.index).padStart(4, "0")}.png`;
-      writePng(join(folder, file), frame.picture);
+/**
+ * Pictures of the test scenes for looking at:
+ * node tests/scenes/look.run.ts [--to FOLDER] [--row NAME] [--seed N] [--at SHARES]; shares of the scene's time, as 0,0.3,0.5.
+ */
+const { values } = parseArgs({
+  options: {
+    to: { type: "string", default: "build/scenes" },
+    row: { type: "string" },
+    seed: { type: "string", default: "1" },
+    at: { type: "string", default: "0.05,0.3,0.6" },
+  },
+});
+mkdirSync(values.to, { recursive: true });
+for (const name of conditionNames.filter((known) => values.row === undefined || known === values.row)) {
+  const settings = sceneOf(name, Number(values.seed));
+  for (const share of values.at.split(",").map(Number)) {
+    const fromMs = share * settings.toMs;
+    const toMs = fromMs + 1500 / settings.framesPerSecond;
+    for (const frame of renderScene({ ...settings, fromMs, toMs }, Number(values.seed))) {
+      const file = `${name.replaceAll(/[^a-z0-9+-]/gi, "_")}-${values.seed}-${share.toFixed(2)}.png`;
+      writePng(join(values.to, file), frame.picture);
     }
-    started = performance.now();
   }
-  console.log(`${name}: ${count} pictures, ${(spent / count).toFixed(1)} ms each, the still part included`);
+  console.log(`${name}: ${settings.place}, ${settings.light}`);
 }

@@ -35,7 +35,14 @@ export function* renderScene(settings: SceneSettings, seed: number): Generator<S
 
 function* filmFrames(settings: SceneSettings, motion: DemoMotion, film: Film, seed: number): Generator<SceneFrame> {
   const still: View = { camera: settings.camera, shiftX: 0, shiftY: 0 };
-  const poses = simulatePoses(motion, still, settings.dress, settings.pose, settings.fromMs, namedRandom(seed, "pose"));
+  const poses = simulatePoses(
+    motion,
+    still,
+    settings.dress,
+    settings.pose,
+    settings.fromMs,
+    namedRandom(seed, `${settings.name} pose`),
+  );
   const step = 1000 / settings.framesPerSecond;
   const count = Math.floor((settings.toMs - settings.fromMs) / step);
   for (let index = 0; index < count; index++) {

@@ -10,6 +10,8 @@ import type { SensorSettings } from "./sensor/sensor-settings.ts";
 
 /** Everything that a rendered sequence is made from; with a seed it decides every byte. */
 export interface SceneSettings {
+  /** Tells scenes of one seed apart: what is drawn by lot differs from name to name. */
+  readonly name: string;
   readonly camera: Camera;
   readonly framesPerSecond: number;
   /** How long each row gathers light, and from how many moments that is put together. */

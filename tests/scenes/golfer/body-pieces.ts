@@ -19,9 +19,9 @@ export interface Dress {
 /** The golfer's body as round pieces, always the same number in the same order for one dress. */
 export function bodyPieces(pose: DemoPose, dress: Dress): readonly Piece[] {
   const { body, face } = pose;
-  const skin: Material = { make: "soft", colour: dress.skin, weave: 0.04 };
-  const shirt: Material = { make: "soft", colour: dress.shirt, weave: 0.13 };
-  const trousers: Material = { make: "soft", colour: dress.trousers, weave: 0.13 };
+  const skin: Material = { make: "soft", colour: dress.skin, weave: 0.06 };
+  const shirt: Material = { make: "soft", colour: dress.shirt, weave: 0.2 };
+  const trousers: Material = { make: "soft", colour: dress.trousers, weave: 0.2 };
   const shoes: Material = { make: "soft", colour: dress.shoes, weave: 0.1 };
   const hair: Material = { make: "soft", colour: dress.hair, weave: 0.3 };
   const waist = between(body.pelvis, body.chest, 0.3);
@@ -95,7 +95,13 @@ export function bodyPieces(pose: DemoPose, dress: Dress): readonly Piece[] {
         radiusB: bare ? 0.036 : 0.058,
         material: bare ? skin : trousers,
       },
-      { a: ankle, b: between(heel, toe, 0.3), radiusA: 0.042, radiusB: 0.04, material: shoes },
+      {
+        a: ankle,
+        b: along(between(heel, toe, 0.3), { x: 0, y: 0, z: 1 }, 0.04),
+        radiusA: 0.042,
+        radiusB: 0.04,
+        material: shoes,
+      },
       {
         a: along(heel, { x: 0, y: 0, z: 1 }, 0.04),
         b: along(between(heel, toe, 0.88), { x: 0, y: 0, z: 1 }, 0.035),

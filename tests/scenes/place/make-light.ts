@@ -39,7 +39,7 @@ function recipe(name: LightName, random: Random): Recipe {
         sky: [0.22, 0.27, 0.34],
         bounce: [0.07, 0.09, 0.05],
         shadow: 0.62,
-        shadowEdge: 0.008,
+        shadowEdge: 0.003,
         far: [1, 1, 1],
       };
     case "overcast":
@@ -69,7 +69,7 @@ function recipe(name: LightName, random: Random): Recipe {
         sky: [0.24, 0.25, 0.27],
         bounce: [0.06, 0.07, 0.05],
         shadow: 0.6,
-        shadowEdge: 0.012,
+        shadowEdge: 0.004,
         far: [1.7, 1.6, 1.45],
       };
     case "dusk":
@@ -89,7 +89,7 @@ function recipe(name: LightName, random: Random): Recipe {
         sky: [0.05, 0.05, 0.06],
         bounce: [0.03, 0.035, 0.03],
         shadow: 0.7,
-        shadowEdge: 0.02,
+        shadowEdge: 0.006,
         far: [0.02, 0.022, 0.03],
       };
     case "lamps":

@@ -88,11 +88,11 @@ function groundColour(ground: Ground, tile: Tile, x: number, y: number, footprin
   return [Math.max(0.002, r) * gap, Math.max(0.002, g) * gap, Math.max(0.002, b) * gap];
 }
 
-/** Unevenness of one wavelength, faded out where a pixel is as wide as it. */
+/** Unevenness of one wavelength and half of it, faded out where a pixel is as wide as it. The tile's coarsest knots are 8 cells apart. */
 function fine(tile: Tile, x: number, y: number, metres: number, footprint: number): number {
   const clear = Math.min(1, Math.max(0, metres / footprint - 0.6));
   if (clear <= 0) return 0;
-  const cells = 16 / metres;
+  const cells = 8 / metres;
   return clear * sampleTile(tile, y * cells, x * cells);
 }
 

@@ -28,6 +28,7 @@ export function paintPlace(
 ): Canvas {
   const canvas = makeCanvas(width, height);
   const tile = makeFractalTile(random, 256, 64, 0.62);
+  const turf = makeFractalTile(random, 256, 8, 0.7);
   const { light } = sceneLight;
   if (place.behind.kind === "far") {
     const { far } = place.behind;
@@ -43,7 +44,7 @@ export function paintPlace(
   } else {
     paintWall(canvas, view, place.behind.wall, light, tile);
   }
-  paintGround(canvas, view, place.ground, place.mat, light, tile);
+  paintGround(canvas, view, place.ground, place.mat, light, turf);
   const whole = wholeOf(canvas);
   const shown = bars
     .map((bar) => ({ bar, sweep: stillSweep(bar.from, bar.to, bar.radius, view) }))
