@@ -119,7 +119,7 @@ interface Bare {
 }
 
 async function openBare(receivers: number): Promise<Bare> {
-  const program = runProgram(process.execPath, [join(import.meta.dirname, "bare-fan-out.ts")]);
+  const program = runProgram(process.execPath, [join(import.meta.dirname, "bare-fan-out.run.ts")]);
   const [, port = ""] = await program.printed(/^port (\d+)\n/);
   const latencies: number[] = [];
   const open = async (path: string): Promise<WebSocket> => {
