@@ -1,4 +1,3 @@
-import { Matrix } from "ml-matrix";
 import type { Milliseconds } from "./units.ts";
 import type { Point } from "./point.ts";
 import type { Vector } from "./vector.ts";
@@ -20,26 +19,21 @@ export interface ShaftMotion {
   readonly depthBias: number;
   /** True grip-to-head length less the stated one. */
   readonly lengthBias: number;
-  readonly covariance: Matrix;
+  /** Fourteen by fourteen, row-major, symmetric. Never written to once the motion is made. */
+  readonly covariance: Float64Array;
 }
 
 export const errorCount = 14;
+
+/** Where each kind of error begins. */
 export const at = { grip: 0, velocity: 3, direction: 6, turn: 9, depthBias: 12, lengthBias: 13 } as const;
 
-/** `turn x` as a matrix. */
-export function crossMatrix({ x, y, z }: Vector): Matrix {
-  return new Matrix([
-    [0, -z, y],
-    [z, 0, -x],
-    [-y, x, 0],
-  ]);
-}
-
-/** The part of space square to a unit direction. */
-export function squareTo({ x, y, z }: Vector): Matrix {
-  return new Matrix([
-    [1 - x * x, -x * y, -x * z],
-    [-y * x, 1 - y * y, -y * z],
-    [-z * x, -z * y, 1 - z * z],
-  ]);
+/** `vᵀ C w` for two directions and the three by three block of a covariance that begins at `row`, `column`. */
+export function throughBlock(covariance: Float64Array, row: number, column: number, v: Vector, w: Vector = v): number {
+  const c = (i: number, j: number): number => covariance[(row + i) * errorCount + column + j] ?? 0;
+  return (
+    v.x * (c(0, 0) * w.x + c(0, 1) * w.y + c(0, 2) * w.z) +
+    v.y * (c(1, 0) * w.x + c(1, 1) * w.y + c(1, 2) * w.z) +
+    v.z * (c(2, 0) * w.x + c(2, 1) * w.y + c(2, 2) * w.z)
+  );
 }

@@ -3,9 +3,11 @@ import { answerOf } from "./filter-answer.ts";
 import type { ShaftMotion } from "./filter-motion.ts";
 import { predictMotion } from "./filter-predict.ts";
 import { startMotion } from "./filter-start.ts";
+import type { Transition } from "./filter-transition.ts";
 import { filterTuning } from "./filter-tuning.ts";
 import { twinOf } from "./filter-twin.ts";
 import { updateMotion } from "./filter-update.ts";
+import { habitualLean } from "./habitual-lean.ts";
 import { gripToHead } from "./grip-convention.ts";
 import { mirrorObservation, type LiftObservation } from "./lift-observation.ts";
 import { liftShaft } from "./lift-shaft.ts";
@@ -38,7 +40,7 @@ export interface Hypothesis {
 export interface PastStep {
   readonly before: PastStep | null;
   readonly expected: ShaftMotion | null;
-  readonly carried: ReturnType<typeof predictMotion>["transition"] | null;
+  readonly carried: Transition | null;
   readonly motion: ShaftMotion;
 }
 
@@ -46,6 +48,9 @@ export interface ShaftFilterState {
   readonly hypotheses: readonly Hypothesis[];
   readonly depthSd: Metres | null;
 }
+
+/** What the first picture counts for, seconds. */
+const firstSeconds = 0.05;
 
 export const startFilter: ShaftFilterState = { hypotheses: [], depthSd: null };
 
@@ -80,7 +85,7 @@ export function filterShaft(
     const motion = update?.motion ?? expected;
     return {
       motion,
-      logOdds: hypothesis.logOdds + (update?.logLikelihood ?? 0) / inflate + underGround(motion, length),
+      logOdds: hypothesis.logOdds + (update?.logLikelihood ?? 0) / inflate + seconds * habitualLean(motion, length),
       past: keepPast ? { before: hypothesis.past, expected, carried: transition, motion } : null,
     };
   });
@@ -103,7 +108,7 @@ function begin(
     const { motion } = updateMotion(startMotion(shaft, sd), observation, through.upright, length, 1, false);
     return {
       motion,
-      logOdds: underGround(motion, length),
+      logOdds: firstSeconds * habitualLean(motion, length),
       past: keepPast ? { before: null, expected: null, carried: null, motion } : null,
     };
   });
@@ -120,19 +125,19 @@ function prune(hypotheses: readonly Hypothesis[]): Hypothesis[] {
     .filter(({ logOdds }) => logOdds > filterTuning.settledAt);
 }
 
-/** Puts up the mirrored lean beside a single answer where motion could not tell the two apart, but a picture might. */
+/**
+ * Puts up the mirrored lean beside a single answer: where motion could not tell the two apart but a picture might, and where the habits of golf speak
+ * plainly for the other one.
+ */
 function withTwin(hypotheses: Hypothesis[], camera: CameraSpread["upright"], length: number): Hypothesis[] {
   const [only, other] = hypotheses;
   if (!only || other) return hypotheses;
   const twin = twinOf(only.motion, camera, length);
-  if (!twin || twin.sds < 1 || twin.sds > filterTuning.twinWithin) return hypotheses;
-  return [only, { ...only, motion: twin.motion, logOdds: -0.5 * twin.sds ** 2 }];
-}
-
-function underGround({ grip, toHead }: ShaftMotion, length: number): number {
-  const { headUnderGround, headUnderGroundSd } = filterTuning;
-  const below = -headUnderGround - (grip.z + length * toHead.z);
-  return below > 0 ? -0.5 * Math.min((below / headUnderGroundSd) ** 2, 25) : 0;
+  if (!twin) return hypotheses;
+  const unusual = habitualLean(twin.motion, length) - habitualLean(only.motion, length) > filterTuning.plainHabit;
+  if (!unusual && (twin.sds < 1 || twin.sds > filterTuning.twinWithin)) return hypotheses;
+  const logOdds = Math.max(-0.5 * twin.sds ** 2, 0.5 * filterTuning.settledAt);
+  return [only, { ...only, motion: twin.motion, logOdds }];
 }
 
 function tell(

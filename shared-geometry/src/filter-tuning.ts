@@ -22,11 +22,21 @@ export const filterTuning = {
   errorsLast: 0.015,
   /** Beyond this many sds a measurement loses weight. */
   robustBeyond: 3,
-  /** The head cannot be deeper than this under the ground, metres, to one sd. */
+  /** Hands under and over these heights (metres) are low and high, over a span of so many metres. */
+  lowHands: 1.15,
+  highHands: 1.35,
+  handHeightSpread: 0.2,
+  /** Hands this far (metres) to one side of the ball are plainly on that side. */
+  sideSpread: 0.15,
+  /** Nats a second against a shaft that points wholly the unusual way. Higher settles the lean sooner by habit. */
+  againstHabit: 120,
+  /** Nats a second by which habit must prefer the other lean for it to be put up although motion speaks against it. */
+  plainHabit: 30,
+  /** A head deeper than this (metres) is under the ground, and nats a second for each metre more. */
   headUnderGround: 0.05,
-  headUnderGroundSd: 0.05,
+  againstUnderGround: 400,
   /** A lean mirrored about square is put up as a second answer where it is at most this many sds from the first. */
   twinWithin: 3,
   /** Log odds under which the second answer is dropped: the lean is settled. */
-  settledAt: -6,
+  settledAt: -8,
 } as const;
