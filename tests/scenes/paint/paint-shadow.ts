@@ -35,7 +35,9 @@ export function paintShadow(
       const px = column + 0.5 - ax;
       const py = y - ay;
       const share = Math.min(1, Math.max(0, (px * alongX + py * alongY) * inverse));
-      const away = Math.hypot(px - share * alongX, py - share * alongY);
+      const dx = px - share * alongX;
+      const dy = py - share * alongY;
+      const away = Math.sqrt(dx * dx + dy * dy);
       const radius = sweep.radiusA + share * (sweep.radiusB - sweep.radiusA);
       const thin = Math.min(1, radius / soft);
       const lost = Math.min(1, Math.max(0, (radius - away) / (2 * soft) + 0.5)) * thin;
