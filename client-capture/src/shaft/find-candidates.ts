@@ -9,18 +9,18 @@ export interface Candidate {
   end: number;
 }
 
-/** The sweep's best directions, best first, at least `candidateApart` from each other. At most `candidates` of them. */
-export function findCandidates(sweep: LineSweep, tuning: ShaftTuning): Candidate[] {
+/** The sweep's best directions, best first, at least `candidateApart` from each other. At most `most` of them. */
+export function findCandidates(sweep: LineSweep, most: number, tuning: ShaftTuning): Candidate[] {
   const { directions, step, evidence } = sweep;
   const apart = Math.round(((tuning.candidateApart / 180) * Math.PI) / step);
   const taken: Candidate[] = [];
   const chosen: number[] = [];
-  while (taken.length < tuning.candidates) {
+  while (taken.length < most) {
     let best = -1;
     let top = -Infinity;
     for (let i = 0; i < directions; i++) {
       const value = evidence[i] as number;
-      if (value <= top) continue;
+      if (!(value > top)) continue;
       if (chosen.some((other) => near(i, other, directions) < apart)) continue;
       best = i;
       top = value;

@@ -8,6 +8,9 @@ export interface LineSweep {
   /** Directions in the full circle; direction i points at i * `step` radians (x right, y down). */
   readonly directions: number;
   readonly step: number;
+  /** Whether a direction of the half turn (and its opposite) is to be looked at, 0 or 1. Set by the caller; all 1 to begin with. */
+  readonly wanted: Uint8Array;
+  /** NaN where a direction was not looked at. */
   readonly evidence: Float32Array;
   /** Distance of the line from the window's middle, along the normal (-sin, cos). */
   readonly offset: Float32Array;
@@ -44,6 +47,7 @@ export function makeLineSweep(half: number, tuning: ShaftTuning): LineSweep {
   return {
     directions,
     step: (2 * Math.PI) / directions,
+    wanted: new Uint8Array(directions / 2).fill(1),
     evidence: list(),
     offset: list(),
     end: list(),
@@ -71,6 +75,11 @@ export function sweepLines(
 ): void {
   const halfTurn = sweep.directions / 2;
   for (let direction = 0; direction < halfTurn; direction++) {
+    if (sweep.wanted[direction] === 0) {
+      sweep.evidence[direction] = Number.NaN;
+      sweep.evidence[direction + halfTurn] = Number.NaN;
+      continue;
+    }
     sweepStrip(sweep, window, torso, look, tuning, direction);
   }
 }
@@ -103,13 +112,24 @@ function sweepStrip(
   addStrip(sums, nowPlane, window, slope, forward, blocks, width, tuning.blockLength);
   addStrip(changes, changePlane, window, slope, forward, blocks, width, tuning.blockLength);
   judgeStrip(sweep, blocks, width, torso, major, look.still, tuning);
-  distrustBody(sweep.scratch.runs, alongX ? look.marks.freeSwapped : look.marks.free, window, slope, forward, blocks, width, tuning.blockLength);
+  distrustBody(
+    sweep.scratch.runs,
+    alongX ? look.marks.freeSwapped : look.marks.free,
+    window,
+    slope,
+    forward,
+    blocks,
+    width,
+    tuning.blockLength,
+  );
   // A step of one pixel across the strip moves the line's foot: along the normal by `across`, along the line by `along`.
   const across = alongX ? cos : -sin;
   const along = alongX ? sin : cos;
   const pixelsPerBlock = tuning.blockLength / major;
+  // What runs through on both sides speaks against a still line; a moving one may be the rod out of the butt.
+  const through = tuning.throughWeight * look.still;
   const prior = { sd: handsSdAcross(look.hands, angle) * torso, middle: -sin * look.awayX + cos * look.awayY };
-  takeBest(sweep, direction, 0, 1, blocks, width, strip, across, along, pixelsPerBlock, torso, prior, tuning);
+  takeBest(sweep, direction, 0, 1, blocks, width, strip, across, along, pixelsPerBlock, torso, prior, through, tuning);
   takeBest(
     sweep,
     direction + sweep.directions / 2,
@@ -123,6 +143,7 @@ function sweepStrip(
     pixelsPerBlock,
     torso,
     prior,
+    through,
     tuning,
   );
 }
@@ -263,6 +284,7 @@ function takeBest(
   pixelsPerBlock: number,
   torso: number,
   prior: { readonly sd: number; readonly middle: number },
+  throughWeight: number,
   tuning: ShaftTuning,
 ): void {
   const { runs } = sweep.scratch;
@@ -284,7 +306,8 @@ function takeBest(
       }
     }
     const away = ((i - flank - strip) * across - prior.middle) / prior.sd;
-    const cost = -Math.min(0.5 * away * away, 4);
+    // The tails are those of a Student t with 3 degrees of freedom: a pose that is far off is rare, but not that rare.
+    const cost = -2 * Math.log(1 + (away * away) / 3);
     let score = top + cost;
     if (score <= best) continue;
     let through = 0;
@@ -293,7 +316,7 @@ function takeBest(
       through += runs[(otherBlock + block) * width + i] as number;
       if (through > throughTop) throughTop = through;
     }
-    score -= tuning.throughWeight * throughTop;
+    score -= throughWeight * throughTop;
     if (score > best) {
       best = score;
       bestLine = i - flank - strip;

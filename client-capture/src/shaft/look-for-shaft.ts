@@ -12,6 +12,7 @@ import { emptyWorkPicture, shrinkPicture, type WorkPicture } from "./work-pictur
 /** The eyes of the tracker: everything needed to search one picture. Changed in place; allocated once for a picture size. */
 export interface ShaftSight {
   readonly tuning: ShaftTuning;
+  readonly workingTorso: number;
   readonly window: LineWindow;
   readonly sweep: LineSweep;
   readonly work: WorkPicture;
@@ -21,10 +22,12 @@ export interface ShaftSight {
   t: Milliseconds | null;
 }
 
-export function openSight(tuning: ShaftTuning): ShaftSight {
-  const half = Math.ceil(tuning.workingTorso * tuning.reach * 1.05) + 8;
+/** `workingTorso`: how many working pixels a torso takes at most. */
+export function openSight(tuning: ShaftTuning, workingTorso: number): ShaftSight {
+  const half = Math.ceil(workingTorso * tuning.reach * 1.05) + 8;
   return {
     tuning,
+    workingTorso,
     window: makeLineWindow(half),
     sweep: makeLineSweep(half, tuning),
     work: emptyWorkPicture(),
@@ -45,7 +48,7 @@ export function lookForShaft(sight: ShaftSight, picture: Picture, t: Millisecond
   const hands = sight.hands.now;
   const elapsed = sight.t === null ? 1 / 30 : Math.max(0, t - sight.t) / 1000;
   sight.t = t;
-  shrinkPicture(picture, chooseFactor(work.factor, hands.torso, tuning), work);
+  shrinkPicture(picture, chooseFactor(work.factor, hands.torso, sight.workingTorso), work);
   const known = background.width === work.width && background.height === work.height && background.count > 1;
   const centreX = Math.round(hands.x / work.factor - 0.5);
   const centreY = Math.round(hands.y / work.factor - 0.5);
@@ -65,8 +68,8 @@ export function lookForShaft(sight: ShaftSight, picture: Picture, t: Millisecond
 }
 
 /** The whole factor that leaves the torso at most `workingTorso` pixels long, kept while it still nearly does. */
-function chooseFactor(current: number, torso: number, tuning: ShaftTuning): number {
-  const size = torso / current / tuning.workingTorso;
+function chooseFactor(current: number, torso: number, workingTorso: number): number {
+  const size = torso / current / workingTorso;
   if (size <= 1.05 && (size > 0.45 || current === 1)) return current;
-  return Math.max(1, Math.ceil(torso / tuning.workingTorso));
+  return Math.max(1, Math.ceil(torso / workingTorso));
 }

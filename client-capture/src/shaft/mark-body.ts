@@ -52,19 +52,12 @@ export function markBody(
   }
   const { size, free, freeSwapped } = marks;
   for (let row = 0; row < size; row++) {
-    for (let column = 0; column < size; column++) freeSwapped[column * size + row] = free[row * size + column] as number;
+    for (let column = 0; column < size; column++)
+      freeSwapped[column * size + row] = free[row * size + column] as number;
   }
 }
 
-function markLimb(
-  marks: BodyMarks,
-  x: number,
-  y: number,
-  dx: number,
-  dy: number,
-  radius: number,
-  level: number,
-): void {
+function markLimb(marks: BodyMarks, x: number, y: number, dx: number, dy: number, radius: number, level: number): void {
   const { size, free } = marks;
   const squared = dx * dx + dy * dy;
   const fromRow = Math.max(0, Math.floor(Math.min(y, y + dy) - radius));

@@ -3,10 +3,14 @@
  * shoulders to middle of hips in the picture), angles in degrees, evidence in nats (natural log of odds, shaft against not).
  */
 export const shaftTuning = {
-  /** Working pixels a torso at most takes. Up: finer and slower (cost grows with the third power). */
-  workingTorso: 64,
+  /** Working pixels a torso at most takes, live and where there is time. Up: finer and slower (cost grows with the third power). */
+  workingTorso: 52,
+  workingTorsoAtLeisure: 110,
   /** Turn between two neighbouring directions of the sweep. Down: finer and slower. */
   sweepStep: 1.5,
+  /** Live, a direction is looked at in every picture where its odds are above this many times even; others take turns of so many pictures. */
+  wantedOdds: 0.05,
+  turnsOfOthers: 4,
   /** How far out of the hands the sweep goes. Up: longer clubs nearer to the camera, slower. */
   reach: 2.5,
   /** Half width of the strip of parallel lines searched about the hands. Up: forgives a worse pose, lets in more clutter. */
@@ -72,6 +76,11 @@ export const shaftTuning = {
   vanish: 0.25,
   /** Chance per second of taking any direction at once (through end-on). */
   jump: 1.5,
+  /** Where a shaft shows up: share that comes out anywhere, and how narrowly the rest lies about address. */
+  arrivalAnywhere: 0.4,
+  arrivalNarrowness: 2,
+  /** Direction of the shaft at address in the picture of a camera down the line, right-handed, radians (y down). */
+  addressDirection: 0.9,
   /** Wander of the turning rate, steps of the ladder per square root of a second. */
   rateWander: 12,
   /** Wander of the direction beyond its rate, radians per square root of a second. */
@@ -87,8 +96,9 @@ export const shaftTuning = {
   predictedSd: 0.06,
   /** Error that no fit gets under (a shaft is not perfectly straight, a lens not perfectly rectilinear), radians. */
   leastSd: 0.006,
-  /** Candidates kept for a picture. */
-  candidates: 8,
+  /** Candidates fitted in a picture: live, and where there is time. */
+  candidates: 3,
+  candidatesAtLeisure: 8,
   /** Least turn between two kept candidates. */
   candidateApart: 6,
 } as const;

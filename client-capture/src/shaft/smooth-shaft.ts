@@ -1,4 +1,5 @@
 import type { ShaftInImage } from "@overcue/shared-geometry/image-shaft";
+import { arrivalOdds } from "./arrival-odds.ts";
 import { describeShaft } from "./describe-shaft.ts";
 import { readFilter } from "./read-filter.ts";
 import { shaftTuning, type ShaftTuning } from "./shaft-tuning.ts";
@@ -15,15 +16,17 @@ export function smoothShaft(
   overrides: Partial<ShaftTuning> = {},
 ): readonly ShaftInImage[] {
   const tuning: ShaftTuning = { ...shaftTuning, ...overrides };
-  const directions = evidence.find((each) => each.sweep.length > 0)?.sweep.length;
-  if (directions === undefined) return evidence.map(({ t }) => ({ status: "lost", t, reason: "no-hands" }));
+  const first = evidence.find((each) => each.sweep.length > 0);
+  if (first === undefined) return evidence.map(({ t }) => ({ status: "lost", t, reason: "no-hands" }));
+  const directions = first.sweep.length;
+  const arrival = arrivalOdds(directions, first.handed, tuning);
   const likelihood = new Float32Array(directions);
   const weighPicture = (filter: TurnFilter, { sweep }: ShaftEvidence): void => {
     if (sweep.length !== directions) return;
     weighDirections(sweep, tuning, likelihood);
     weighTurn(filter, likelihood);
   };
-  const forward = makeTurnFilter(directions);
+  const forward = makeTurnFilter(arrival);
   const beliefs: Float32Array[] = [];
   const absents: number[] = [];
   evidence.forEach((each, i) => {
@@ -33,7 +36,7 @@ export function smoothShaft(
     beliefs.push(forward.belief.slice());
     absents.push(forward.absent);
   });
-  const backward = makeTurnFilter(directions);
+  const backward = makeTurnFilter(arrival);
   backward.absent = 1;
   backward.belief.fill(1);
   const answers: ShaftInImage[] = [];

@@ -8,6 +8,8 @@ export interface TurnFilter {
   readonly directions: number;
   belief: Float32Array;
   absent: number;
+  /** Odds of the direction in which a shaft shows up, summing to 1. */
+  readonly arrival: Float32Array;
   readonly scratch: Float32Array;
   readonly kernel: Float32Array;
   readonly mixing: Float32Array;
@@ -26,12 +28,15 @@ export interface TurnModel {
 
 const widest = 40;
 
-export function makeTurnFilter(directions: number): TurnFilter {
+/** `arrival`: odds of the direction in which a shaft shows up, summing to 1. */
+export function makeTurnFilter(arrival: Float32Array): TurnFilter {
+  const directions = arrival.length;
   const cells = turnRates.length * directions;
   const filter: TurnFilter = {
     directions,
     belief: new Float32Array(cells),
     absent: 0.5,
+    arrival,
     scratch: new Float32Array(cells),
     kernel: new Float32Array(turnRates.length * (2 * widest + 1)),
     mixing: new Float32Array(turnRates.length * turnRates.length),
@@ -42,7 +47,8 @@ export function makeTurnFilter(directions: number): TurnFilter {
 
 export function restartTurnFilter(filter: TurnFilter): void {
   filter.absent = 0.5;
-  filter.belief.fill(0.5 / filter.belief.length);
+  const { belief, arrival, directions } = filter;
+  for (let i = 0; i < belief.length; i++) belief[i] = (0.5 * (arrival[i % directions] as number)) / turnRates.length;
 }
 
 /** Moves the odds `seconds` on: rates wander, directions turn by their rates, a little goes anywhere. */
@@ -56,8 +62,14 @@ export function predictTurn(filter: TurnFilter, seconds: number, model: TurnMode
   const present = sum(belief);
   const absent = filter.absent;
   const stay = (1 - jump) * (1 - vanish);
-  const anywhere = (present * jump * (1 - vanish) + absent * appear) / belief.length;
-  for (let i = 0; i < belief.length; i++) belief[i] = (belief[i] as number) * stay + anywhere;
+  const anywhere = (present * jump * (1 - vanish)) / belief.length;
+  const arriving = (absent * appear) / turnRates.length;
+  const { arrival, directions } = filter;
+  for (let rate = 0, at = 0; rate < turnRates.length; rate++) {
+    for (let i = 0; i < directions; i++, at++) {
+      belief[at] = (belief[at] as number) * stay + anywhere + arriving * (arrival[i] as number);
+    }
+  }
   filter.absent = absent * (1 - appear) + present * vanish;
 }
 
@@ -71,13 +83,18 @@ export function predictTurnBack(filter: TurnFilter, seconds: number, model: Turn
   prepareKernels(filter, seconds, model, -1);
   const { jump, vanish, appear } = chances(seconds, model);
   const anywhere = sum(belief) / belief.length;
+  let arriving = 0;
+  for (let i = 0; i < belief.length; i++) {
+    arriving += (belief[i] as number) * (filter.arrival[i % filter.directions] as number);
+  }
+  arriving /= turnRates.length;
   const absent = filter.absent;
   turnDirections(filter, seconds, -1, belief, scratch);
   mixRates(filter, scratch, belief, true);
   const stay = (1 - jump) * (1 - vanish);
   const rest = anywhere * jump * (1 - vanish) + absent * vanish;
   for (let i = 0; i < belief.length; i++) belief[i] = (belief[i] as number) * stay + rest;
-  filter.absent = absent * (1 - appear) + anywhere * appear;
+  filter.absent = absent * (1 - appear) + arriving * appear;
 }
 
 const chances = (seconds: number, model: TurnModel): { jump: number; vanish: number; appear: number } => ({

@@ -6,13 +6,18 @@ const perNat = 3;
 const histogram = new Uint16Array(bins);
 
 /**
- * Likelihood of the picture for each direction of the sweep, against "no shaft there" as 1. What counts as more than clutter is measured by
+ * Likelihood of the picture for each direction of the sweep, against "no shaft there" as 1; 1 where nobody looked. What counts as more than clutter is measured by
  * the picture itself: a level that a tenth of its directions reach, and some more.
  */
 export function weighDirections(evidence: Float32Array, tuning: ShaftTuning, into: Float32Array): void {
   const clutter = clutterLevel(evidence, tuning);
   for (let i = 0; i < evidence.length; i++) {
-    const gain = tuning.evidenceWeight * ((evidence[i] as number) - clutter);
+    const value = evidence[i] as number;
+    if (Number.isNaN(value)) {
+      into[i] = 1;
+      continue;
+    }
+    const gain = tuning.evidenceWeight * (value - clutter);
     into[i] = 1 - tuning.seenChance + tuning.seenChance * Math.exp(Math.min(gain, tuning.evidenceCap));
   }
 }
@@ -20,14 +25,21 @@ export function weighDirections(evidence: Float32Array, tuning: ShaftTuning, int
 /** Evidence that this picture's clutter reaches by itself. */
 export function clutterLevel(evidence: Float32Array, tuning: ShaftTuning): number {
   histogram.fill(0);
+  let looked = 0;
   for (let i = 0; i < evidence.length; i++) {
-    const bin = Math.floor(((evidence[i] as number) - lowest) * perNat);
+    const value = evidence[i] as number;
+    if (Number.isNaN(value)) continue;
+    looked++;
+    const bin = Math.floor((value - lowest) * perNat);
     const at = bin < 0 ? 0 : bin >= bins ? bins - 1 : bin;
     histogram[at] = (histogram[at] as number) + 1;
   }
   let above = 0;
   let bin = bins - 1;
-  while (bin > 0 && above < evidence.length * 0.1) above += histogram[bin--] as number;
+  while (bin > 0 && above < looked * 0.1) above += histogram[bin--] as number;
   const level = lowest + bin / perNat;
-  return Math.max(tuning.clutterLeast, Math.min(tuning.clutterMost, tuning.clutterScale * level + tuning.clutterMargin));
+  return Math.max(
+    tuning.clutterLeast,
+    Math.min(tuning.clutterMost, tuning.clutterScale * level + tuning.clutterMargin),
+  );
 }

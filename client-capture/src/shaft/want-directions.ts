@@ -1,0 +1,21 @@
+import type { LineSweep } from "./line-sweep.ts";
+import type { ShaftTuning } from "./shaft-tuning.ts";
+import { turnRates } from "./turn-rates.ts";
+import type { TurnFilter } from "./turn-filter.ts";
+
+/**
+ * Chooses the directions that are worth looking at in picture number `count`: where the odds expect the shaft, and a part of all others by
+ * turns, so that nothing stays unseen for long. A strip covers a direction and its opposite.
+ */
+export function wantDirections(sweep: LineSweep, filter: TurnFilter, count: number, tuning: ShaftTuning): void {
+  const half = sweep.directions / 2;
+  const least = tuning.wantedOdds / sweep.directions;
+  for (let i = 0; i < half; i++) {
+    let odds = 0;
+    for (let rate = 0; rate < turnRates.length; rate++) {
+      const at = rate * sweep.directions + i;
+      odds = Math.max(odds, (filter.belief[at] as number) + (filter.belief[at + half] as number));
+    }
+    sweep.wanted[i] = odds > least || (i + count) % tuning.turnsOfOthers === 0 ? 1 : 0;
+  }
+}
