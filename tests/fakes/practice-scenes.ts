@@ -3,7 +3,9 @@ import type { BandId, BandLayout } from "@overcue/shared-geometry/bands";
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import type { CaptureState } from "@overcue/shared-geometry/wire/hello";
 import type { Estimate } from "@overcue/shared-geometry/wire/estimate";
-import type { Aim, PracticeState } from "@overcue/shared-geometry/wire/practice";
+import type { Aim, PracticeState, SessionView } from "@overcue/shared-geometry/wire/practice";
+import type { LiveCheckpoint, Rep } from "@overcue/shared-geometry/wire/rep";
+import { bandAt } from "@overcue/shared-geometry/band-interval";
 
 /** An invented golfer's practice, for screens and their tests. */
 
@@ -180,5 +182,102 @@ export function lostEstimate(
       handHeight: nothing,
     },
     phase: "unknown",
+  };
+}
+
+export const repIds = [
+  "0b7f9d3e-1c64-4c3f-9a55-6f7a3f0f6a01",
+  "0b7f9d3e-1c64-4c3f-9a55-6f7a3f0f6a02",
+  "0b7f9d3e-1c64-4c3f-9a55-6f7a3f0f6a03",
+  "0b7f9d3e-1c64-4c3f-9a55-6f7a3f0f6a04",
+  "0b7f9d3e-1c64-4c3f-9a55-6f7a3f0f6a05",
+] as const;
+
+/** A checkpoint with the butt point at (x, y). */
+export function readingAt(
+  checkpoint: CheckpointId,
+  at: number,
+  y: number,
+  band: BandDecision,
+  x = -0.1,
+): LiveCheckpoint["reading"] {
+  return { checkpoint, at, sdMs: 8, readOuts: liveEstimate(0, at, { x, y, band }).readOuts };
+}
+
+/** A finished rep with its butt points at lead arm level, back and down. */
+export function repOf(id: string, endedAt: number, back: number, down: number): Rep {
+  const decided = (y: number): BandDecision => sure(bandAt(y, sceneLayout));
+  return {
+    id,
+    kind: "rehearsal",
+    startedAt: endedAt - 4000,
+    endedAt,
+    handed: "right",
+    calibration: "station",
+    checkpoints: [
+      readingAt("arm-level-back", endedAt - 2500, back, decided(back)),
+      readingAt("arm-level-down", endedAt - 1200, down, decided(down), 0.05),
+    ],
+    complete: true,
+    missing: [],
+    tempo: { backswingSeconds: 1.6, downswingSeconds: 0.9, ratio: 1.8 },
+    trackedShare: 0.97,
+    trajectory: [],
+  };
+}
+
+/** Six blocks of an invented change, the last tests and the answers to what it felt like. */
+export function demoSessionView(): SessionView {
+  const carry = [0.18, 0.31, 0.52, 0.47, 0.7, 0.82];
+  const stages = ["slow-rehearsal", "slow-rehearsal", "slow-rehearsal", "flow", "flow", "added-speed"] as const;
+  const start = 1_790_000_000_000;
+  return {
+    blocks: stages.map((stage, index) => ({
+      stage,
+      at: start + index * 600_000,
+      reps: 5,
+      passed: index === 2,
+      places: [
+        {
+          checkpoint: "arm-level-back",
+          median: -0.31 + 0.36 * (carry[index] ?? 0),
+          spread: 0.09 - 0.008 * index,
+          carryOver: carry[index] ?? 0,
+          exaggerateBy: 0.6 - 0.04 * index,
+        },
+        {
+          checkpoint: "arm-level-down",
+          median: 0.42 - 0.4 * (carry[index] ?? 0),
+          spread: 0.11 - 0.01 * index,
+          carryOver: Math.min(1, 0.12 + (carry[index] ?? 0)),
+          exaggerateBy: -0.45 + 0.03 * index,
+        },
+      ],
+    })),
+    retentionTests: [
+      {
+        kind: "next-day",
+        at: start - 86_400_000,
+        places: [{ checkpoint: "arm-level-back", median: -0.12, spread: 0.07, carryOver: 0.55 }],
+      },
+    ],
+    notes: [{ at: start, by: "Coach Kim (invented)", text: "Better when the first move is slow." }],
+    feltGaps: repIds.map((repId, index) => ({
+      repId,
+      checkpoint: "arm-level-back",
+      felt: 0.1 + 0.12 * index,
+      measured: 0.05 + 0.1 * index + (index % 2 === 0 ? 0.06 : -0.05),
+    })),
+    reps: repIds.map((repId, index) => ({
+      repId,
+      at: start + index * 30_000,
+      starred: index === 1,
+      voided: index === 3,
+      leftOut: null,
+      places: [
+        { checkpoint: "arm-level-back", y: 0.3 - 0.06 * index, sd: 0.03 },
+        { checkpoint: "arm-level-down", y: 0.12 - 0.05 * index, sd: 0.02 },
+      ],
+    })),
   };
 }

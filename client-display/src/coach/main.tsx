@@ -1,6 +1,9 @@
+import "../link/no-run-time-code.ts";
 import "@fontsource/barlow-semi-condensed/latin-500.css";
 import "@fontsource/barlow-semi-condensed/latin-700.css";
 import "../theme/base.css";
+import "../theme/panel.css";
+import "../theme/coach.css";
 import { startPage } from "../screens/start-page.tsx";
 import { CoachScreen } from "./coach-screen.tsx";
 

@@ -2,7 +2,8 @@ import type { BandLayout } from "@overcue/shared-geometry/bands";
 import type { Handed } from "@overcue/shared-geometry/station";
 import { drawAimBands, drawAimTags, type AimOnGround } from "./draw-list/draw-aim.ts";
 import { drawStation, drawStrips } from "./draw-list/draw-ground.ts";
-import { drawLive, type LiveOnGround } from "./draw-list/draw-live.ts";
+import { drawMarks } from "./draw-list/draw-marks.ts";
+import { drawLive, type LiveOnGround, type PlaceOnGround } from "./draw-list/draw-live.ts";
 import { groundFrame, type GroundFrame, type ScreenPlace } from "./draw-list/ground-frame.ts";
 import { paint } from "./paint.ts";
 import type { Colours, Painter } from "./painter.ts";
@@ -13,6 +14,8 @@ export interface GroundScene {
   readonly handed: Handed;
   readonly place: ScreenPlace;
   readonly aim: AimOnGround | null;
+  /** What the rep under way, or the last one, left on the ground. */
+  readonly marks: readonly PlaceOnGround[];
   readonly textSize: number;
   readonly markSize: number;
   readonly colours: Colours;
@@ -48,6 +51,7 @@ export function groundLayers(still: HTMLCanvasElement, moving: HTMLCanvasElement
     if (scene.aim !== null) paint(painter, drawAimBands(frame, scene.aim, scene.textSize));
     paint(painter, drawStation(frame, scene.layout, Math.max(3, scene.textSize / 10)));
     if (scene.aim !== null) paint(painter, drawAimTags(frame, scene.aim, scene.textSize));
+    paint(painter, drawMarks(frame, scene.marks, scene.markSize));
   };
 
   return {

@@ -2,20 +2,20 @@ import type { Role } from "@overcue/shared-geometry/wire/hello";
 import { secretFromFragment } from "@overcue/shared-geometry/wire/pairing";
 import type { ReactNode } from "react";
 import { createRoot } from "react-dom/client";
-import { z } from "zod";
 import { connectRelay } from "../link/connect-relay.ts";
 import { createLiveFeed } from "../link/live-feed.ts";
+import { openSound } from "../sound/open-sound.ts";
 import { followPassed } from "../store/follow-passed.ts";
+import { followVerdict } from "../store/follow-verdict.ts";
 import { createScreenStore } from "../store/screen-store.ts";
 import { createSettingsStore } from "../store/settings-store.ts";
+import { createUiStore } from "../store/ui-store.ts";
 import { applyTheme } from "../theme/apply-theme.ts";
 import { LinkTrouble } from "./link-trouble.tsx";
 import { PartsContext } from "./parts.ts";
 
 /** Puts the real browser, socket and clock together and shows `page`; without a secret in the address, says so. */
 export function startPage(role: Role, name: string, page: ReactNode): void {
-  // The content policy allows no code made at run time, which zod would otherwise try.
-  z.config({ jitless: true });
   const element = document.getElementById("root");
   if (element === null) throw new Error("startPage: the page has no element with the id root");
   const root = createRoot(element);
@@ -37,6 +37,13 @@ export function startPage(role: Role, name: string, page: ReactNode): void {
     feed,
     now: () => performance.now(),
   });
+  const ui = createUiStore();
+  const now = (): number => performance.now();
+  const later = (run: () => void, milliseconds: number): void => {
+    setTimeout(run, milliseconds);
+  };
   followPassed(feed, store);
-  root.render(<PartsContext value={{ store, settings, feed, link }}>{page}</PartsContext>);
+  followVerdict({ store, ui, feed, now, later });
+  const sound = openSound(store, settings, link.clock);
+  root.render(<PartsContext value={{ store, settings, ui, feed, link, sound }}>{page}</PartsContext>);
 }

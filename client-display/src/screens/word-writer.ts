@@ -1,19 +1,24 @@
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import type { Estimate } from "@overcue/shared-geometry/wire/estimate";
 import { calibrationWords } from "../words/calibration-words.ts";
-import { headingFor } from "../words/heading.ts";
+import { headingFor, shortCheckpoint } from "../words/heading.ts";
 import type { KeyWord } from "../words/key-word.ts";
 
 export interface WrittenWords {
   readonly word: KeyWord | null;
   readonly estimate: Estimate | null;
   readonly age: number | null;
-  readonly aimedAt: CheckpointId | null;
+  /** The checkpoint that the word is about: the one just passed, else the one aimed at. */
+  readonly moment: CheckpointId | null;
+  readonly passed: boolean;
+  /** No live word is to be shown now: nothing is said about the club. */
+  readonly withheld: boolean;
 }
 
 /** Writes the words of the practice view into its elements, touching the page only where a text changed. */
 export function wordWriter(root: HTMLElement): (words: WrittenWords) => void {
   const part = (name: string): HTMLElement | null => root.querySelector(`[data-part="${name}"]`);
+  const momentPart = part("moment");
   const heading = part("heading");
   const keyWord = part("key-word");
   const calibration = part("calibration");
@@ -21,8 +26,9 @@ export function wordWriter(root: HTMLElement): (words: WrittenWords) => void {
   let delayShown = "";
   let delayShownAt = -Infinity;
 
-  return ({ word, estimate, age, aimedAt }) => {
-    setText(heading, headingFor(estimate, aimedAt));
+  return ({ word, estimate, age, moment, passed, withheld }) => {
+    setText(momentPart, moment === null ? "" : shortCheckpoint[moment]);
+    setText(heading, withheld ? "" : headingFor(estimate, moment, passed));
     if (keyWord !== null) {
       const lines = word?.lines ?? [];
       if (keyWord.dataset["lines"] !== lines.join("|")) {

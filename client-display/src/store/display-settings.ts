@@ -4,16 +4,31 @@ import { screenPlaces } from "../ground-view/draw-list/ground-frame.ts";
 import { assumedPixelsPerMillimetre, type ViewingSettings } from "../sizes/viewing-sizes.ts";
 import { themeIds } from "../theme/palette.ts";
 
-/** What belongs to this screen and not to the practice; kept in the browser. */
-export const displaySettingsSchema = z.object({
+/** What differs from place to place: how the screen lies there, how far away, how bright it is, whether sound is fine. */
+const placeSchema = z.object({
   theme: z.enum(themeIds).default("sun"),
   screenPlace: z.enum(screenPlaces).default("in-front"),
   /** Eye to screen in metres. */
   viewingDistance: z.number().min(0.4).max(8).default(3),
-  /** Null until a bank card was held against the screen: 96 to the inch are assumed and said to be. */
-  pixelsPerMillimetre: z.number().min(1).max(30).nullable().default(null),
+  tones: z.boolean().default(false),
+  speech: z.boolean().default(false),
+  cautionsRead: z.boolean().default(false),
+  /** Set up here before: the checks are shown, the explanations are not. */
+  knownPlace: z.boolean().default(false),
 });
 
+/** What belongs to this screen and not to the practice; kept in the browser. The place's own part is on top. */
+export const displaySettingsSchema = placeSchema.extend({
+  placeName: z.string().min(1).max(40).default("Range"),
+  otherPlaces: z.record(z.string().max(40), placeSchema).default({}),
+  /** Null until a bank card was held against the screen: 96 to the inch are assumed and said to be. */
+  pixelsPerMillimetre: z.number().min(1).max(30).nullable().default(null),
+  letterKeys: z.boolean().default(true),
+  /** One button only: the highlight moves by itself and the button chooses. */
+  oneButton: z.boolean().default(false),
+});
+
+export type PlaceSettings = z.infer<typeof placeSchema>;
 export type DisplaySettings = z.infer<typeof displaySettingsSchema>;
 
 export const defaultDisplaySettings: DisplaySettings = displaySettingsSchema.parse({});
@@ -27,6 +42,19 @@ export function readDisplaySettings(stored: string | null): DisplaySettings {
   } catch {
     return defaultDisplaySettings;
   }
+}
+
+/** The same screen at another place: what was set there before comes back, what is set here is kept for the next time. */
+export function moveToPlace(settings: DisplaySettings, placeName: string): DisplaySettings {
+  const name = placeName.trim();
+  if (name === "" || name === settings.placeName) return settings;
+  const { [name]: there, ...others } = settings.otherPlaces;
+  return {
+    ...settings,
+    ...(there ?? placeSchema.parse({ theme: settings.theme })),
+    placeName: name,
+    otherPlaces: { ...others, [settings.placeName]: placeSchema.parse(settings) },
+  };
 }
 
 export const viewingOf = (settings: DisplaySettings): ViewingSettings => ({

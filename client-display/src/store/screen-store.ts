@@ -22,7 +22,7 @@ export interface ScreenState {
   readonly practice: PracticeState | null;
   /** The checkpoint last passed in the rep under way, as the live estimates have it. */
   readonly passed: CheckpointId | null;
-  /** Checkpoints told since the last rep ended, in the order told; a corrected one takes its predecessor's place. */
+  /** Checkpoints of the newest rep told live, in the order told; a corrected one takes its predecessor's place. */
   readonly checkpoints: readonly LiveCheckpoint[];
   /** Newest last. */
   readonly reps: readonly Rep[];
@@ -57,5 +57,5 @@ export function addCheckpoint(state: ScreenState, told: LiveCheckpoint): Partial
 
 export function addRep(state: ScreenState, rep: Rep): Partial<ScreenState> {
   const others = state.reps.filter((known) => known.id !== rep.id);
-  return { reps: [...others, rep].slice(-repsKept), checkpoints: state.checkpoints.filter((c) => c.repId !== rep.id) };
+  return { reps: [...others, rep].slice(-repsKept) };
 }

@@ -1,4 +1,4 @@
-import { bandSubjectAt, type CheckpointId } from "@overcue/shared-geometry/checkpoints";
+import { bandSubjectAt, type BandSubject, type CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import type { Estimate } from "@overcue/shared-geometry/wire/estimate";
 import { liveSubject } from "../ground-view/live-subject.ts";
 
@@ -14,14 +14,13 @@ export const shortCheckpoint: Readonly<Record<CheckpointId, string>> = {
   impact: "impact",
 };
 
-/** What the key word is about: the end of the club that is read. */
-export function headingFor(estimate: Estimate | null, aimedAt: CheckpointId | null): string {
-  const subject =
-    aimedAt !== null && bandSubjectAt[aimedAt] !== null
-      ? bandSubjectAt[aimedAt]
-      : estimate === null
-        ? null
-        : liveSubject(estimate.readOuts, aimedAt).subject;
+/** What the key word is about: the end of the club that is read at `moment`, now or when it was passed. */
+export function headingFor(estimate: Estimate | null, moment: CheckpointId | null, passed: boolean): string {
+  const subject = (moment === null ? null : bandSubjectAt[moment]) ?? subjectOf(estimate);
   if (subject === null) return "";
-  return subject === "butt-point" ? "butt points at" : "head is over";
+  if (subject === "butt-point") return passed ? "butt pointed at" : "butt points at";
+  return passed ? "head was over" : "head is over";
 }
+
+const subjectOf = (estimate: Estimate | null): BandSubject | null =>
+  estimate === null ? null : liveSubject(estimate.readOuts, null).subject;

@@ -12,15 +12,15 @@ export type KeyWord =
   | { readonly kind: "unsure"; readonly bands: readonly [BandId, BandId]; readonly lines: readonly string[] }
   | { readonly kind: "none"; readonly lines: readonly string[] };
 
-const none = (words: string): KeyWord => ({ kind: "none", lines: [words] });
+export const noWord = (words: string): KeyWord => ({ kind: "none", lines: [words] });
 
 /** The word for an estimate. `age`: milliseconds since its picture was taken; null where the clocks are not matched yet. */
 export function keyWordOf(estimate: Estimate | null, age: number | null, aimedAt: CheckpointId | null): KeyWord {
-  if (estimate === null) return none("no picture yet");
-  if (age !== null && age > stalePicture) return none("picture is late");
-  if (estimate.shaft.status === "lost") return none(shaftReasonWords[estimate.shaft.reason]);
+  if (estimate === null) return noWord("no picture yet");
+  if (age !== null && age > stalePicture) return noWord("picture is late");
+  if (estimate.shaft.status === "lost") return noWord(shaftReasonWords[estimate.shaft.reason]);
   const { readOut } = liveSubject(estimate.readOuts, aimedAt);
-  if (!readOut.defined) return none(undefinedReasonWords[readOut.reason]);
+  if (!readOut.defined) return noWord(undefinedReasonWords[readOut.reason]);
   return decidedWord(readOut.band);
 }
 

@@ -1,6 +1,7 @@
 import type { BandSubject } from "@overcue/shared-geometry/checkpoints";
 import type { GroundFrame } from "./ground-frame.ts";
-import type { DrawList, MarkShape, ScreenPoint, Shape } from "./shapes.ts";
+import { keepInside } from "./keep-inside.ts";
+import type { DrawList, MarkShape, Shape } from "./shapes.ts";
 
 /** A place on the ground with its standard errors, metres, and what of the club it is. */
 export interface PlaceOnGround {
@@ -72,7 +73,7 @@ export function drawLive(frame: GroundFrame, live: LiveOnGround, markSize: numbe
 /** The butt point is round, the club head square, so that neither needs its colour. */
 const shapeOf = (subject: BandSubject): MarkShape => (subject === "butt-point" ? "live-round" : "live-square");
 
-function errorEllipse(frame: GroundFrame, place: PlaceOnGround, markSize: number): Shape {
+export function errorEllipse(frame: GroundFrame, place: PlaceOnGround, markSize: number): Shape {
   const along = Math.max(markSize / 2, errorsShown * place.sdX * frame.pixelsPerMetre);
   const across = Math.max(markSize / 2, errorsShown * place.sdY * frame.pixelsPerMetre);
   return {
@@ -83,23 +84,4 @@ function errorEllipse(frame: GroundFrame, place: PlaceOnGround, markSize: number
     paint: "live",
     alpha: 0.35,
   };
-}
-
-/** A place outside the view is shown at its edge, by a triangle that points out. */
-function keepInside(
-  frame: GroundFrame,
-  point: ScreenPoint,
-  margin: number,
-): { readonly at: ScreenPoint; readonly outside: MarkShape | null } {
-  const { area } = frame;
-  const at = {
-    x: Math.min(Math.max(point.x, area.x + margin), area.x + area.width - margin),
-    y: Math.min(Math.max(point.y, area.y + margin), area.y + area.height - margin),
-  };
-  const right = point.x - at.x;
-  const down = point.y - at.y;
-  const reach = Math.max(Math.abs(right), Math.abs(down));
-  if (reach <= margin) return { at, outside: null };
-  if (reach === Math.abs(down)) return { at, outside: down < 0 ? "triangle-up" : "triangle-down" };
-  return { at, outside: right < 0 ? "triangle-left" : "triangle-right" };
 }

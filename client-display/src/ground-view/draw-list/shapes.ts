@@ -1,5 +1,5 @@
 /** Colours by their part on the screen; the theme says which colour plays it. */
-export type Paint = "paper" | "strip" | "ink" | "quiet" | "felt" | "wanted" | "live" | "good" | "off";
+export type Paint = "paper" | "strip" | "ink" | "quiet" | "felt" | "wanted" | "wantedLine" | "live" | "good" | "off";
 
 export interface ScreenPoint {
   readonly x: number;

@@ -1,0 +1,32 @@
+import { menuItems } from "../actions/menu-items.ts";
+import { runCommand } from "../actions/run-command.ts";
+import { ChoiceList } from "./choice-list.tsx";
+import { Panel } from "./panel.tsx";
+import { useParts, useScreen, useUi } from "./parts.ts";
+
+export function MenuScreen() {
+  const parts = useParts();
+  const practice = useScreen((state) => state.practice);
+  const lastVoided = useUi((state) => state.lastVoided);
+  const choices = menuItems(practice, lastVoided).map(({ id, label, choice }) => ({
+    id,
+    label,
+    onChoose: () => {
+      if (choice.kind === "show") {
+        parts.ui.setState({ overlay: choice.overlay });
+        return;
+      }
+      parts.ui.setState({ overlay: "none" });
+      void runCommand(choice.command, parts);
+    },
+  }));
+  return (
+    <Panel name="menu" title="Menu">
+      <ChoiceList choices={choices} label="What to do" />
+      <p className="hint">
+        Arrow keys or a presenter’s forward key move, Enter or its back key chooses. Single keys: V void, N next stage,
+        P pause, M mute, S session, Q quiet, H help.
+      </p>
+    </Panel>
+  );
+}

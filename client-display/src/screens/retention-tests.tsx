@@ -1,0 +1,25 @@
+import type { SessionView } from "@overcue/shared-geometry/wire/practice";
+import { shortCheckpoint } from "../words/heading.ts";
+
+/** Tests without feedback, days later: the real score. */
+export function RetentionTests({ tests }: { readonly tests: SessionView["retentionTests"] }) {
+  if (tests.length === 0) return null;
+  return (
+    <section>
+      <h2>Tests without answers</h2>
+      <ul>
+        {tests.map(({ kind, at, places }) => (
+          <li key={at}>
+            {new Date(at).toLocaleDateString()} · {kind === "next-day" ? "next day" : "after weeks"}:{" "}
+            {places
+              .map(
+                ({ checkpoint, carryOver }) =>
+                  `${shortCheckpoint[checkpoint]} ${carryOver === null ? "not counted" : `${Math.round(carryOver * 100)} %`}`,
+              )
+              .join(", ")}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,12 @@
+import type { PracticeState } from "@overcue/shared-geometry/wire/practice";
+
+/** Why no live word is shown although the phone measures; null where it may be shown. */
+export function heldWords(practice: PracticeState | null, phones: number): string | null {
+  if (phones === 0) return "phone away";
+  if (practice === null) return null;
+  if (practice.paused) return "paused";
+  if (practice.mode === "baseline") return "swing as usual";
+  if (practice.mode === "retention-test") return "test: no answers";
+  if (practice.view === "quiet") return "answers only";
+  return practice.nextRepAnswered ? null : "silent rep";
+}

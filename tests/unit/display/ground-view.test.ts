@@ -1,0 +1,151 @@
+import { metres } from "@overcue/shared-geometry/units";
+import { currentAim } from "@overcue/client-display/ground-view/current-aim";
+import { drawAimBands, drawAimTags } from "@overcue/client-display/ground-view/draw-list/draw-aim";
+import { drawLive } from "@overcue/client-display/ground-view/draw-list/draw-live";
+import { groundFrame } from "@overcue/client-display/ground-view/draw-list/ground-frame";
+import { liveOnGround, stalePicture } from "@overcue/client-display/ground-view/live-on-ground";
+import { liveSubject } from "@overcue/client-display/ground-view/live-subject";
+import { repMarks } from "@overcue/client-display/ground-view/rep-marks";
+import { targetStrength } from "@overcue/client-display/ground-view/target-strength";
+import { keyWordOf } from "@overcue/client-display/words/key-word";
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import {
+  demoAims,
+  liveEstimate,
+  lostEstimate,
+  practiceState,
+  readingAt,
+  repIds,
+  repOf,
+  sceneLayout,
+  sure,
+} from "../../fakes/practice-scenes.ts";
+
+const [back, down] = demoAims;
+if (back === undefined || down === undefined) throw new Error("the scene has two aims");
+const frame = groundFrame({ x: 0, y: 0, width: 1000, height: 800 }, sceneLayout, "right", "in-front");
+const seen = liveEstimate(1, 1000, { x: -0.1, y: 0.22, sdX: 0.02, sdY: 0.05, band: sure("ball-to-toe") });
+
+describe("D6 what is shown of the club", () => {
+  test("D6 the aim is the next checkpoint of the swing, and the last one stays", () => {
+    expect(currentAim(demoAims, null)).toBe(back);
+    expect(currentAim(demoAims, "address")).toBe(back);
+    expect(currentAim(demoAims, "arm-level-back")).toBe(down);
+    expect(currentAim(demoAims, "impact")).toBe(down);
+    expect(currentAim([], "top")).toBeNull();
+  });
+
+  test("D6 a checkpoint that reads the head never shows the butt instead", () => {
+    const { subject, readOut } = liveSubject(seen.readOuts, "shaft-level-back");
+    expect(subject).toBe("head-point");
+    expect(readOut.defined).toBe(false);
+    expect(keyWordOf(seen, 50, "shaft-level-back").kind).toBe("none");
+    expect(liveOnGround(seen, 50, "shaft-level-back", metres(0.8)).place).toBeNull();
+  });
+
+  test("D6 an old picture and a lost shaft show nothing and claim no band", () => {
+    for (const [estimate, age] of [
+      [seen, stalePicture + 1],
+      [lostEstimate(2, 1000, "blurred-away"), 10],
+      [null, null],
+    ] as const) {
+      expect(liveOnGround(estimate, age, "arm-level-back", metres(0.8))).toEqual({ shaft: null, place: null });
+      expect(keyWordOf(estimate, age, "arm-level-back").kind).toBe("none");
+    }
+  });
+
+  test("D6 the soft patch spans two standard errors to each side", () => {
+    const live = liveOnGround(seen, 50, "arm-level-back", metres(0.8));
+    const patch = drawLive(frame, live, 10).find(({ kind }) => kind === "ellipse");
+    expect(patch).toMatchObject({ radiusX: 2 * 0.02 * frame.pixelsPerMetre, radiusY: 2 * 0.05 * frame.pixelsPerMetre });
+  });
+
+  test("D6 a place off the screen is a triangle at its edge that points out", () => {
+    const beyond = { shaft: null, place: { subject: "butt-point" as const, x: 0, y: -3, sdX: 0.02, sdY: 0.02 } };
+    const mark = drawLive(frame, beyond, 40).find(({ kind }) => kind === "mark");
+    expect(mark).toMatchObject({ shape: "triangle-up", centre: { y: 20 } });
+  });
+});
+
+describe("D5 pattern and word beside the colour", () => {
+  test("D5 felt is hatched and says FEEL, wanted is dotted and says WANT", () => {
+    const aim = { felt: back.felt, wanted: back.wanted, strength: 1 };
+    const patterns = drawAimBands(frame, aim, 40).flatMap((shape) =>
+      shape.kind === "pattern" ? [[shape.paint, shape.pattern]] : [],
+    );
+    expect(patterns).toEqual([
+      ["wanted", "dots"],
+      ["felt", "hatch"],
+    ]);
+    const tags = drawAimTags(frame, aim, 40).flatMap((shape) =>
+      shape.kind === "tag" ? [[shape.ground, shape.text]] : [],
+    );
+    expect(tags).toEqual([
+      ["wanted", "WANT"],
+      ["felt", "FEEL"],
+    ]);
+  });
+});
+
+describe("D7 the band to be felt fades", () => {
+  const repsAt = (places: readonly number[]) =>
+    places.map((y, index) => repOf(repIds[index % repIds.length] ?? repIds[0], 1000 * index, y, 0));
+
+  test("D7 full without enough reps, gone when the wanted band is hit, back when it is missed again", () => {
+    expect(targetStrength(back, repsAt([0, 0]))).toBe(1);
+    expect(targetStrength(back, repsAt([0, 0, 0, 0, 0]))).toBe(0);
+    expect(targetStrength(back, repsAt([0, 0, 0, 0, 0, 0.6, 0.6, 0.6, 0.6, 0.6]))).toBe(1);
+  });
+
+  test("D7 never stronger for a smaller miss", () => {
+    const miss = fc.double({ min: 0, max: 1, noNaN: true });
+    fc.assert(
+      fc.property(miss, miss, (a, b) => {
+        const [smaller, larger] = a <= b ? [a, b] : [b, a];
+        const strengthAt = (y: number) => targetStrength(back, repsAt([y, y, y]));
+        expect(strengthAt(smaller)).toBeLessThanOrEqual(strengthAt(larger));
+      }),
+    );
+  });
+
+  test("D7 a faded band keeps its border and drops pattern and word", () => {
+    const faded = { felt: back.felt, wanted: back.wanted, strength: 0 };
+    const kinds = drawAimBands(frame, faded, 40).filter((shape) => "paint" in shape && shape.paint === "felt");
+    expect(kinds).toEqual([]);
+    expect(drawAimBands(frame, faded, 40).filter(({ kind }) => kind === "frame")).toHaveLength(2);
+    expect(drawAimTags(frame, faded, 40)).toHaveLength(1);
+  });
+});
+
+describe("D9 what a rep leaves on the ground", () => {
+  const told = {
+    repId: repIds[1],
+    reading: readingAt("arm-level-back", 5000, 0.2, sure("ball-to-toe")),
+    calibration: "station" as const,
+    corrects: false,
+  };
+  const lastRep = repOf(repIds[0], 4000, 0.3, 0);
+  const verdict = { repId: repIds[0], kind: "answer" as const, sentence: "", places: [] };
+
+  test("D9 the finished rep's marks stay until the next rep leaves its first", () => {
+    const practice = practiceState({ verdict });
+    expect(repMarks({ practice, checkpoints: [], lastRep }).map(({ y }) => y)).toEqual([0.3, 0]);
+    expect(repMarks({ practice, checkpoints: [told], lastRep }).map(({ y }) => y)).toEqual([0.2]);
+  });
+
+  test("D8 a silent rep leaves none, neither under way nor finished", () => {
+    const silent = practiceState({ nextRepAnswered: false, verdict: null });
+    expect(repMarks({ practice: silent, checkpoints: [told], lastRep })).toEqual([]);
+    expect(repMarks({ practice: silent, checkpoints: [], lastRep })).toEqual([]);
+    const quiet = practiceState({ view: "quiet", verdict });
+    expect(repMarks({ practice: quiet, checkpoints: [told], lastRep })).toEqual([]);
+  });
+
+  test("D9 a checkpoint without an aim leaves none", () => {
+    const practice = practiceState({ verdict, aims: [down] });
+    expect(repMarks({ practice, checkpoints: [], lastRep }).map(({ checkpoint }) => checkpoint)).toEqual([
+      "arm-level-down",
+    ]);
+  });
+});
