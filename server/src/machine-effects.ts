@@ -2,11 +2,15 @@ import { randomBytes } from "node:crypto";
 import os from "node:os";
 import { performance } from "node:perf_hooks";
 import type { Effects } from "./effects.ts";
+import { makeRelayClock } from "./relay-clock.ts";
 import { lanAddresses } from "./tls/lan-addresses.ts";
 
-/** The machine itself. Relay time is the monotonic clock set to the epoch once: a corrected wall clock does not move it. */
+/** The machine itself. */
 export const machineEffects: Effects = {
-  relayTime: () => performance.timeOrigin + performance.now(),
+  relayTime: makeRelayClock(
+    () => performance.timeOrigin + performance.now(),
+    () => Date.now(),
+  ),
   today: () => new Date(),
   randomBytes: (length) => randomBytes(length),
   addresses: () => lanAddresses(os.networkInterfaces()),

@@ -32,6 +32,8 @@ export interface FakeBook extends PracticeBook {
   /** False: reps wait until `writeOut`. */
   writesAtOnce: boolean;
   failsWith: string | null;
+  /** True: the practice cannot be shown. */
+  stateFails: boolean;
   writeOut(): void;
 }
 
@@ -48,6 +50,7 @@ export function fakeBook(): FakeBook {
     commands: [],
     writesAtOnce: true,
     failsWith: null,
+    stateFails: false,
     writeOut() {
       for (const write of waiting.splice(0)) write();
     },
@@ -58,7 +61,10 @@ export function fakeBook(): FakeBook {
       book.reps.set(rep.id, rep);
       changed();
     },
-    state: () => ({ ...practiceState, revision, repsInSession: book.reps.size }),
+    state() {
+      if (book.stateFails) throw new Error("the practice cannot be shown");
+      return { ...practiceState, revision, repsInSession: book.reps.size };
+    },
     command(command, by) {
       book.commands.push({ command, by });
       if (command.do === "accept-proposal") return { ok: false, why: "There is no proposal." };

@@ -180,6 +180,16 @@ describe("reps", () => {
     expect(heardOf(ground, "trouble")).toHaveLength(1);
   });
 
+  it("R6 are acknowledged also where the practice cannot be shown afterwards", async () => {
+    const phone = await join("capture");
+    const ground = await join("display");
+    book.stateFails = true;
+    expect(await phone.socket.emitWithAck("rep", sampleRep())).toEqual({ ok: true });
+    await settle(ground.socket);
+    expect(heardOf(ground, "rep")).toHaveLength(1);
+    expect(heardOf(ground, "trouble")).toEqual([expect.stringContaining("the practice cannot be shown")]);
+  });
+
   it("R8 are taken from a phone that was replaced", async () => {
     const older = await join("capture");
     await join("capture");

@@ -61,11 +61,24 @@ export function openRelay({ server, secret, book, relayTime, pairing }: RelayPar
 
   io.on("connection", (socket) => {
     join(socket, context);
-    welcome(socket, context, pairing());
+    guard("welcome", () => {
+      welcome(socket, context, pairing());
+    });
     tellPeers(io);
   });
 
-  const stopListening = book.onChange(() => io.emit("practice", book.state()));
+  const stopListening = book.onChange(() => {
+    guard("practice", () => io.emit("practice", book.state()));
+  });
+
+  /** A practice that cannot be shown is told; it never takes the relay or a rep with it. */
+  function guard(event: string, tell: () => void): void {
+    try {
+      tell();
+    } catch (error) {
+      drops.drop("failed", event, error instanceof Error ? error.message : "for an unknown reason");
+    }
+  }
 
   return {
     drops,
