@@ -3,6 +3,7 @@ import {
   slowTempo,
   tourTempo,
   usualGolfer,
+  type DemoPlan,
   type DemoRepPlan,
   type DemoTempo,
 } from "@overcue/client-capture/demo-motion/demo-golfer-settings";
@@ -79,19 +80,28 @@ const conditions = {
   "full 240 1/1000": { ...plain, ...full, framesPerSecond: 240, exposureMs: 1, readOutMs: 4, size: [540, 960] },
   dusk: {
     ...plain,
+    framesPerSecond: 30,
     lights: ["dusk"],
     exposureMs: 14,
     sensor: { gain: 1.7, grain: 9, grainSpread: 0.25, quality: 62, blur: 0.9 },
   },
   night: {
     ...plain,
+    framesPerSecond: 30,
     places: ["range"],
     lights: ["night"],
     exposureMs: 14,
     sensor: { gain: 1.5, grain: 11, grainSpread: 0.28, quality: 58, blur: 1, veil: 0.01 },
   },
-  backlight: { ...plain, rod: true, lights: ["backlight"], exposureMs: 2, sensor: { gain: 1.1, veil: 0.022 } },
-  "clutter+decoy": { ...plain, places: ["busy"], decoys: true, others: true, swayPixels: 1.5 },
+  backlight: {
+    ...plain,
+    framesPerSecond: 30,
+    rod: true,
+    lights: ["backlight"],
+    exposureMs: 2,
+    sensor: { gain: 1.1, veil: 0.022 },
+  },
+  "clutter+decoy": { ...plain, framesPerSecond: 30, places: ["busy"], decoys: true, others: true, swayPixels: 1.5 },
   "indoor flicker": {
     ...plain,
     places: ["room", "bay"],
@@ -110,7 +120,7 @@ const conditions = {
     sensor: { blur: 0.5, quality: 70 },
   },
   "1080x1920": { ...plain, size: [1080, 1920], framesPerSecond: 30 },
-  "end-on": { ...plain, endOn: true },
+  "end-on": { ...plain, framesPerSecond: 30, endOn: true },
   "left-handed": { ...plain, handed: "left", rod: true, rep: "flow", tempo: flowTempo },
   "empty hands": { ...plain, emptyHands: true, framesPerSecond: 30 },
 } as const satisfies Record<string, Condition>;
@@ -164,7 +174,7 @@ export function sceneOf(name: ConditionName, seed: number): SceneSettings {
     swayPixels: condition.swayPixels,
     plan,
     fromMs: 0,
-    toMs: demoMotion(plan).duration * 1000,
+    toMs: endOfFilm(plan),
     place,
     light,
     dress: drawDress(random),
@@ -198,6 +208,13 @@ export function sceneOf(name: ConditionName, seed: number): SceneSettings {
     },
     pose: { ...usualPoseErrors, perSecond: between(random, 15, 25), delayMs: between(random, 40, 75) },
   };
+}
+
+/** A little after impact: what follows is a still finish. The same for empty hands, which have no impact. */
+function endOfFilm(plan: DemoPlan): number {
+  const motion = demoMotion({ ...plan, club: true });
+  const impact = motion.checkpoints.find(({ checkpoint }) => checkpoint === "impact");
+  return Math.min(motion.duration * 1000, (impact?.t ?? Infinity) + 800);
 }
 
 /** Lies of CHECK-VALUES: 5i 60 to 8i 63 degrees; the driver's and the 9-iron's from memory. */

@@ -2,12 +2,12 @@ import type { ConditionName } from "../../scenes/conditions.ts";
 
 /** How many scenes, each of its own seed, make a row: fast reps are short, so they get more of them. */
 export const scenesInRow: Readonly<Record<ConditionName, number>> = {
-  "slow+rod": 3,
-  "slow+bare": 3,
-  "flow 60": 4,
-  "full 60 1/500": 8,
-  "full 30 1/120": 10,
-  "full 240 1/1000": 2,
+  "slow+rod": 2,
+  "slow+bare": 2,
+  "flow 60": 3,
+  "full 60 1/500": 6,
+  "full 30 1/120": 8,
+  "full 240 1/1000": 1,
   dusk: 2,
   night: 2,
   backlight: 2,
