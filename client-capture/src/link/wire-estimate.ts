@@ -11,7 +11,8 @@ interface Sending {
 
 /** What the screens are told of one picture. */
 export function wireEstimate(output: StepOutput, { sequence, capturedAt, framesPerSecond }: Sending): Estimate {
-  const { world } = output;
+  // What motion alone says of an unseen club is for the swing clock, not for the screen.
+  const world = output.shaft.now.status === "lost" ? null : output.world;
   return {
     sequence,
     capturedAt,

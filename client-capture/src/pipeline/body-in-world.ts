@@ -30,8 +30,13 @@ export interface BodyState {
 
 export const startBody: BodyState = { feet: startFeet };
 
-/** The model's depths of hands and shoulders against the feet are good to about this, metres (a hand's length more than its stated landmarks: from memory). */
-const modelDepthSd = 0.09;
+/** How far off the model's depths are, metres, one sd: as measured on the demo golfer's swings up to impact. */
+const modelDepthSd = 0.13;
+/**
+ * The shoulders' middle stays over the feet along the target line, and from it the model's figure reaches less far towards and away from the
+ * camera than arms do: the demo golfer's hands are this much farther. Both wrists count alike, since the hidden one's depth is as good.
+ */
+const depthGain = 1.25;
 /** Landmarks are about this far off, metres at the body (from the capsule-figure trial: 4 to 15 cm at the worst checkpoints). */
 const landmarkSd = 0.04;
 
@@ -54,7 +59,8 @@ export function bodyInWorld(
     feet.output.place.x + relativeInWorld(body, camera, indices, ankles).x;
   const sd = Math.hypot(feet.output.sdX, modelDepthSd);
 
-  const handsX = depthOf(hands.from);
+  const fromShoulders = relativeInWorld(body, camera, wrists, shoulders).x;
+  const handsX = feet.output.place.x + depthGain * fromShoulders;
   const handsPlace = placeAtX(camera, hands.at, handsX);
   const shoulderIndex = landmarkIndex[`${lead}Shoulder`];
   const shoulder = body.landmarks[shoulderIndex];
@@ -75,6 +81,8 @@ export function bodyInWorld(
   };
 }
 
+const wrists = [landmarkIndex.leftWrist, landmarkIndex.rightWrist];
+const shoulders = [landmarkIndex.leftShoulder, landmarkIndex.rightShoulder];
 const ankles = [landmarkIndex.leftAnkle, landmarkIndex.rightAnkle];
 
 /** The point of the line of sight with that world x; null where the line of sight runs square to the target line. */

@@ -5,10 +5,8 @@ import { smoothShaft } from "../shaft/smooth-shaft.ts";
 import type { ShaftEvidence } from "../shaft/track-shaft.ts";
 import type { FinishedRep } from "../swing/finish-rep.ts";
 import { runSwingClock, startSwingClock } from "../swing/swing-clock.ts";
-import { cameraFor } from "./camera-for.ts";
-import { startLean } from "./choose-lean.ts";
 import type { Configuration } from "./configuration.ts";
-import { liftToWorld } from "./lift-to-world.ts";
+import { liftAgain } from "./lift-again.ts";
 import type { StepOutput } from "./step.ts";
 import { swingSample } from "./swing-sample.ts";
 
@@ -30,23 +28,13 @@ export function goOverAgain(
 ): GoneOver {
   const { settings } = configuration;
   const shafts = smoothShaft(evidence);
-  const worlds: (ShaftInWorld | null)[] = [];
+  const worlds = liftAgain(shafts, outputs, configuration);
   const reps: FinishedRep[] = [];
-  let lean = startLean;
   let clock = startSwingClock(gripToHead(settings));
-  outputs.forEach(({ t, picture, inWorld }, at) => {
+  outputs.forEach(({ t, inWorld }, at) => {
     const shaft = shafts[at];
     if (shaft === undefined) return;
-    const lifted = liftToWorld(
-      lean,
-      shaft,
-      inWorld,
-      configuration.spread ?? cameraFor(configuration, picture),
-      settings,
-    );
-    lean = lifted.state;
-    worlds.push(lifted.output);
-    const timed = runSwingClock(clock, swingSample(t, shaft, lifted.output, inWorld));
+    const timed = runSwingClock(clock, swingSample(t, shaft, worlds[at] ?? null, inWorld));
     clock = timed.state;
     if (timed.output.finished !== null) reps.push(timed.output.finished);
   });

@@ -1,26 +1,83 @@
-import type { CameraSpread } from "@overcue/shared-geometry/camera-spread";
+import { exactCamera, type CameraSpread } from "@overcue/shared-geometry/camera-spread";
 import type { Camera } from "@overcue/shared-geometry/camera";
-import { gripToHead } from "@overcue/shared-geometry/grip-convention";
+import {
+  filterShaft,
+  startFilter,
+  type FilterInput,
+  type ShaftFilterState,
+} from "@overcue/shared-geometry/filter-shaft";
 import type { ShaftInImage } from "@overcue/shared-geometry/image-shaft";
 import { observeShaft } from "@overcue/shared-geometry/lift-observation";
-import { liftShaft } from "@overcue/shared-geometry/lift-shaft";
 import type { StationSettings } from "@overcue/shared-geometry/station";
-import { metres } from "@overcue/shared-geometry/units";
+import { metres, pixels } from "@overcue/shared-geometry/units";
 import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
 import type { BodyInWorld } from "./body-in-world.ts";
-import { chooseLean, type LeanState } from "./choose-lean.ts";
+import { isKnown } from "./is-known.ts";
+import { soledHead } from "./soled-head.ts";
 
-/** The shaft in the world, or null where there is no shaft or no hands' depth to place it at. */
+export interface LiftState {
+  readonly filter: ShaftFilterState;
+  /** When a shaft was last seen, milliseconds. */
+  readonly seenAt: number;
+}
+
+export const startLift: LiftState = { filter: startFilter, seenAt: Number.NEGATIVE_INFINITY };
+
+/** A club unseen for longer than this, milliseconds, is met anew. */
+export const longestUnseen = 1500;
+
+/**
+ * The shaft in the world: this picture's, or carried on by its motion where it was not seen; null where neither is known well enough
+ * to point anywhere.
+ */
 export function liftToWorld(
-  state: LeanState,
-  shaft: ShaftInImage,
-  body: BodyInWorld | null,
+  state: LiftState,
+  sighting: Sighting,
   camera: Camera | CameraSpread,
   settings: StationSettings,
-): { readonly state: LeanState; readonly output: ShaftInWorld | null } {
-  if (shaft.status === "lost" || body === null) return { state, output: null };
+): { readonly state: LiftState; readonly output: ShaftInWorld | null } {
+  const { shaft } = sighting;
+  const filter = shaft.t - state.seenAt > longestUnseen ? startFilter : state.filter;
+  const through = "moved" in camera ? camera : exactCamera(camera);
+  const input = filterInput(sighting, through.camera, settings);
+  const filtered = filterShaft(filter, input, { through, settings });
+  const answer = filtered.output.shaft;
+  return {
+    state: { filter: filtered.state, seenAt: input.seen === null ? state.seenAt : shaft.t },
+    output: answer !== null && isKnown(answer) ? answer : null,
+  };
+}
+
+/**
+ * The head end is found by where a thin line stops, a few centimetres up or down the club and much the same from picture to picture: what the tracker says of
+ * one picture is doubled, for the filter takes pictures as independent.
+ */
+const headSdFactor = 2;
+/** How well a soled club's head is placed along the shaft, as a share of the shaft's length: that of 15 degrees of lean. */
+const soledShare = 0.034;
+
+/** What one picture says of the shaft, and what is known beside it. */
+export interface Sighting {
+  readonly shaft: ShaftInImage;
+  readonly body: BodyInWorld | null;
+  /** Whether the club stands still with no rep under way: at the ball, then, if it reaches the ground. */
+  readonly resting: boolean;
+}
+
+/** One picture as the filter takes it; unseen where there is no shaft or no depth to place it at. */
+export function filterInput(
+  { shaft, body, resting }: Sighting,
+  camera: Camera,
+  settings: StationSettings,
+): FilterInput {
+  if (shaft.status !== "tracked" || body === null) return { t: shaft.t, seen: null };
   const { value, sd } = body.handsX;
   const depth = { kind: "along-target-line", x: metres(value), sd: metres(sd) } as const;
-  const lift = liftShaft(camera, observeShaft(shaft, depth), settings);
-  return lift.ok ? chooseLean(state, lift.candidates, gripToHead(settings)) : { state, output: null };
+  const soled = resting ? soledHead(shaft, value, camera, settings) : null;
+  if (soled !== null) {
+    const reach = Math.hypot(soled.x - shaft.grip.x, soled.y - shaft.grip.y);
+    return { t: shaft.t, seen: observeShaft({ ...shaft, head: soled, headSd: pixels(soledShare * reach) }, depth) };
+  }
+  const headSd = shaft.headSd === null ? null : pixels(headSdFactor * shaft.headSd);
+  return { t: shaft.t, seen: observeShaft({ ...shaft, headSd }, depth) };
 }

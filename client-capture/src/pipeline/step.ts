@@ -1,11 +1,10 @@
-import { startLean, type LeanState } from "./choose-lean.ts";
 import { bodyInWorld, startBody, type BodyInWorld, type BodyState } from "./body-in-world.ts";
 import type { Body } from "./body.ts";
 import { cameraFor } from "./camera-for.ts";
 import type { Configuration } from "./configuration.ts";
 import { handsStatus, type HandsStatus } from "./hands-status.ts";
 import { swingSample } from "./swing-sample.ts";
-import { liftToWorld } from "./lift-to-world.ts";
+import { liftToWorld, startLift, type LiftState } from "./lift-to-world.ts";
 import { readBands } from "./read-bands.ts";
 import { startShaftTracker, trackShaft, type ShaftOutput, type ShaftTrackerState } from "../shaft/track-shaft.ts";
 import { runSwingClock, startSwingClock, type SwingClockOutput, type SwingClockState } from "../swing/swing-clock.ts";
@@ -27,8 +26,10 @@ export interface StepState {
   readonly configuration: Configuration;
   readonly body: BodyState;
   readonly shaft: ShaftTrackerState;
-  readonly lean: LeanState;
+  readonly lift: LiftState;
   readonly clock: SwingClockState;
+  /** Whether the club stood still outside of a rep at the last picture. */
+  readonly resting: boolean;
 }
 
 export interface StepOutput {
@@ -50,8 +51,9 @@ export function startStep(configuration: Configuration, keepFor: Milliseconds): 
     configuration,
     body: startBody,
     shaft: startShaftTracker({ handed: configuration.settings.handed, keepEvidence: keepFor }),
-    lean: startLean,
+    lift: startLift,
     clock: startSwingClock(gripToHead(configuration.settings)),
+    resting: false,
   };
 }
 
@@ -63,21 +65,21 @@ export function step(state: StepState, { picture, t, body }: StepInput): { state
   const inWorld = body === null ? null : bodyInWorld(state.body, body, camera, settings);
   const shaft = trackShaft(state.shaft, { picture, t, body });
   const world = liftToWorld(
-    state.lean,
-    shaft.output.now,
-    inWorld?.output ?? null,
+    state.lift,
+    { shaft: shaft.output.now, body: inWorld?.output ?? null, resting: state.resting },
     state.configuration.spread ?? camera,
     settings,
   );
   const swing = runSwingClock(state.clock, swingSample(t, shaft.output.now, world.output, inWorld?.output ?? null));
-  const readOuts = readBands(world.output, settings);
+  const readOuts = readBands(shaft.output.now.status === "lost" ? null : world.output, settings);
   return {
     state: {
       configuration: state.configuration,
       body: inWorld?.state ?? state.body,
       shaft: shaft.state,
-      lean: world.state,
+      lift: world.state,
       clock: swing.state,
+      resting: swing.output.phase === "still",
     },
     output: {
       t,
