@@ -16,7 +16,7 @@ export const buildParts = [
   {
     name: "phone page",
     needs: "client-capture/vite.config.ts",
-    sources: [...shared, "client-capture", "build/capture-public"],
+    sources: [...shared, "client-capture", "build/stamps/pose-model.txt"],
     output: "build/client-capture",
     command: [vite, "build", "--config", "client-capture/vite.config.ts", "--logLevel", "warn"],
   },
