@@ -91,7 +91,7 @@ export class DemoGolferSource implements FrameSource {
     const t = shown - act.from;
     this.#scene.draw(act.motion.at(t), ballLiesAt(act.motion, t));
     return {
-      image: this.#scene.canvas.transferToImageBitmap(),
+      image: await createImageBitmap(this.#scene.canvas),
       rotation: 0,
       captureTime: milliseconds(this.#startedAt + shown * 1000),
       index: this.#index,

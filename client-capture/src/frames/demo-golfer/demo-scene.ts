@@ -54,6 +54,8 @@ export class DemoScene {
   readonly #club: ClubModel;
   readonly #ball = drawPart(new SphereGeometry(ballRadius, 8, 6), demoColours.ball);
   readonly #figure: MergedFigure;
+  /** What the canvas shows: a golfer who stands still is not drawn again. */
+  #onCanvas = "";
 
   /** @throws Error with a sentence for the user where the browser gives no WebGL. */
   constructor(options: DemoSceneOptions) {
@@ -87,6 +89,9 @@ export class DemoScene {
 
   /** Draws one picture; `ball` says whether it still lies there. */
   draw(pose: DemoPose, ball: boolean): void {
+    const drawing = JSON.stringify([pose, ball]);
+    if (drawing === this.#onCanvas) return;
+    this.#onCanvas = drawing;
     this.#mannequin.pose(pose);
     this.#club.pose(pose);
     this.#ball.visible = ball;

@@ -1,0 +1,39 @@
+import type { DemoRepKind } from "@overcue/client-capture/demo-motion/demo-golfer-settings";
+import type { RodColour } from "@overcue/client-capture/frames/demo-golfer/demo-colours";
+
+/** What the demo golfer shows on the test page. Width and height are even. */
+export interface DemoShow {
+  readonly width: number;
+  readonly height: number;
+  readonly framesPerSecond: number;
+  readonly handed: "right" | "left";
+  /** `default`: stands where an uncalibrated phone is assumed to stand. */
+  readonly camera: "default" | "demo";
+  /** 1: flat going back, steep coming down; -1 the reverse; 0 even. */
+  readonly flatToSteep: number;
+  readonly kind: DemoRepKind;
+  readonly tempo: "tour" | "slow";
+  readonly reps: number;
+  readonly club: boolean;
+  readonly ball: boolean;
+  readonly rodBeyondButt: number;
+  readonly rodColour: RodColour;
+  readonly seed: number;
+}
+
+export const usualShow: DemoShow = {
+  width: 540,
+  height: 960,
+  framesPerSecond: 30,
+  handed: "right",
+  camera: "default",
+  flatToSteep: 0,
+  kind: "rehearsal",
+  tempo: "slow",
+  reps: 1,
+  club: true,
+  ball: false,
+  rodBeyondButt: 0,
+  rodColour: "orange",
+  seed: 1,
+};

@@ -1,0 +1,108 @@
+import {
+  evenPlaces,
+  placesOf,
+  slowTempo,
+  tourTempo,
+  usualGolfer,
+} from "@overcue/client-capture/demo-motion/demo-golfer-settings";
+import type { DemoPlan, DemoPlanItem } from "@overcue/client-capture/demo-motion/demo-golfer-settings";
+import { demoCamera } from "@overcue/client-capture/demo-motion/demo-camera";
+import type { DemoCheckpoint, DemoTruth } from "@overcue/client-capture/demo-motion/demo-truth";
+import { DemoGolferSource } from "@overcue/client-capture/frames/demo-golfer/demo-golfer-source";
+import { seededRandom } from "@overcue/client-capture/frames/demo-golfer/seeded-random";
+import type { Camera } from "@overcue/shared-geometry/camera";
+import { defaultCamera } from "@overcue/shared-geometry/default-camera";
+import { metres, pixels } from "@overcue/shared-geometry/units";
+import type { DemoShow } from "../demo-show.ts";
+import { i420FromRgba } from "./i420-from-rgba.ts";
+
+export interface ShownFrame {
+  readonly captureTime: number;
+  readonly index: number;
+  readonly truth: DemoTruth | null;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** What a test can ask of this page. */
+export interface DemoPage {
+  open(show: DemoShow): { readonly camera: Camera; readonly checkpoints: readonly DemoCheckpoint[] };
+  /** The next picture, kept for `pixels`; null at the end. */
+  next(): Promise<ShownFrame | null>;
+  /** RGBA of the picture kept, row-major. */
+  pixels(): number[];
+  /** Sends the picture kept, as planar 4:2:0, to the page's server. */
+  send(): Promise<void>;
+  checkpoints(): readonly DemoCheckpoint[];
+}
+
+let source: DemoGolferSource | null = null;
+let kept: { readonly data: Uint8ClampedArray; readonly width: number; readonly height: number } | null = null;
+
+const page: DemoPage = {
+  open(show) {
+    const camera =
+      show.camera === "default"
+        ? defaultCamera(pixels(show.width), pixels(show.height), show.handed)
+        : demoCamera(show.width, show.height, show.handed);
+    const plans = [planOf(show)];
+    source?.close();
+    source = new DemoGolferSource({
+      camera,
+      framesPerSecond: show.framesPerSecond,
+      pace: null,
+      rodColour: show.rodColour,
+      random: seededRandom(show.seed),
+      nextPlan: () => plans.shift() ?? null,
+    });
+    return { camera, checkpoints: source.checkpoints };
+  },
+  async next() {
+    const frame = await source?.next();
+    if (!frame) return null;
+    const { image, captureTime, index, truth } = frame;
+    const width = "displayWidth" in image ? image.displayWidth : image.width;
+    const height = "displayHeight" in image ? image.displayHeight : image.height;
+    const context = readingContext(width, height);
+    context.drawImage(image, 0, 0);
+    image.close();
+    kept = { data: context.getImageData(0, 0, width, height).data, width, height };
+    return { captureTime, index, truth, width, height };
+  },
+  pixels: () => [...(kept?.data ?? [])],
+  async send() {
+    if (!kept) throw new Error("no picture yet");
+    await fetch("/picture", { method: "POST", body: i420FromRgba(kept.data, kept.width, kept.height) });
+  },
+  checkpoints: () => source?.checkpoints ?? [],
+};
+
+let reading: OffscreenCanvasRenderingContext2D | null = null;
+
+function readingContext(width: number, height: number): OffscreenCanvasRenderingContext2D {
+  if (reading?.canvas.width !== width || reading.canvas.height !== height) {
+    reading = new OffscreenCanvas(width, height).getContext("2d", { willReadFrequently: true });
+  }
+  if (!reading) throw new Error("no 2D canvas");
+  return reading;
+}
+
+function planOf(show: DemoShow): DemoPlan {
+  const golfer = {
+    ...usualGolfer,
+    station: { ...usualGolfer.station, handed: show.handed, rodBeyondButt: metres(show.rodBeyondButt) },
+  };
+  const rep: DemoPlanItem = {
+    do: "rep",
+    kind: show.kind,
+    places: show.flatToSteep === 0 ? evenPlaces : placesOf(show.flatToSteep),
+    tempo: show.tempo === "slow" ? slowTempo : tourTempo,
+  };
+  const reps = Array.from({ length: show.reps }, () => [rep, { do: "still", seconds: 1.5 } as const]).flat();
+  return { golfer, club: show.club, ball: show.ball, items: [{ do: "still", seconds: 1.5 }, ...reps] };
+}
+
+declare global {
+  var demoPage: DemoPage | undefined;
+}
+globalThis.demoPage = page;

@@ -1,0 +1,53 @@
+import { mkdir, open, rename, writeFile } from "node:fs/promises";
+import { dirname } from "node:path";
+import type { Camera } from "@overcue/shared-geometry/camera";
+import type { DemoCheckpoint } from "@overcue/client-capture/demo-motion/demo-truth";
+import type { DemoShow } from "./demo-show.ts";
+import { openDemoPage } from "./open-demo-page.ts";
+
+export interface RenderedDemo {
+  readonly show: DemoShow;
+  readonly frames: number;
+  readonly camera: Camera;
+  /** Milliseconds from the first picture. */
+  readonly checkpoints: readonly DemoCheckpoint[];
+}
+
+/**
+ * Films the demo golfer into an uncompressed Y4M file for Chromium's `--use-file-for-fake-video-capture`, with the truth in
+ * `<file>.truth.json`. First and last picture are the same still address, so that the loop has no seam. The file appears when it is whole.
+ */
+export async function renderY4m(file: string, show: DemoShow): Promise<RenderedDemo> {
+  if (show.width % 2 !== 0 || show.height % 2 !== 0) throw new RangeError("renderY4m: width and height must be even");
+  await mkdir(dirname(file), { recursive: true });
+  const unfinished = `${file}.part`;
+  const out = await open(unfinished, "w");
+  const demo = await openDemoPage(async (picture) => {
+    await out.write("FRAME\n");
+    await out.write(picture);
+  });
+  try {
+    await out.write(`YUV4MPEG2 W${show.width} H${show.height} F${show.framesPerSecond}:1 Ip A1:1 C420jpeg\n`);
+    const { camera } = await demo.page.evaluate((wanted) => {
+      if (!globalThis.demoPage) throw new Error("the page has not loaded");
+      return globalThis.demoPage.open(wanted);
+    }, show);
+    const { frames, checkpoints } = await demo.page.evaluate(async () => {
+      const page = globalThis.demoPage;
+      if (!page) throw new Error("the page has not loaded");
+      let count = 0;
+      while (await page.next()) {
+        await page.send();
+        count++;
+      }
+      return { frames: count, checkpoints: page.checkpoints() };
+    });
+    const rendered = { show, frames, camera, checkpoints };
+    await writeFile(`${file}.truth.json`, JSON.stringify(rendered, null, 2));
+    await rename(unfinished, file);
+    return rendered;
+  } finally {
+    await demo.close();
+    await out.close();
+  }
+}
