@@ -247,4 +247,11 @@ describe("the practice", () => {
     expect(heardOf(ground, "pairing").at(-1)).toMatchObject({ trust: `http://10.1.2.3:${httpPort}/` });
     expect(heardOf(coach, "pairing")).toEqual([]);
   });
+
+  it("P4 without a network the machine still serves itself", () => {
+    effects.network = [];
+    const { port, secret } = relay.application;
+    expect(relay.application.origins()).toEqual([`https://localhost:${port}`]);
+    expect(relay.application.pairing().phone).toBe(`https://localhost:${port}/phone/#pair=${secret}`);
+  });
 });
