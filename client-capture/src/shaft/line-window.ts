@@ -44,7 +44,7 @@ export function cutLineWindow(
 ): void {
   const { half, size } = window;
   const { width, height, values } = now;
-  const old = background?.values ?? values;
+  const old = background?.aligned ?? values;
   window.centreX = centreX;
   window.centreY = centreY;
   for (let row = 0; row < size; row++) {
@@ -56,7 +56,8 @@ export function cutLineWindow(
       const inside = insideY && x >= 0 && x < width;
       const at = line + (x < 0 ? 0 : x >= width ? width - 1 : x);
       const value = values[at] as number;
-      const change = inside ? value - (old[at] as number) : 0;
+      const before = old[at] as number;
+      const change = inside && before === before ? value - before : 0;
       window.now[row * size + column] = value;
       window.change[row * size + column] = change;
       window.nowSwapped[column * size + row] = value;

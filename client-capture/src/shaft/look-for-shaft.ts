@@ -6,7 +6,7 @@ import { makeLineSweep, sweepLines, type LineSweep } from "./line-sweep.ts";
 import { makeBodyMarks, markBody, type BodyMarks } from "./mark-body.ts";
 import { predictHands, startHandsTrack, type HandsTrack } from "./predict-hands.ts";
 import type { ShaftTuning } from "./shaft-tuning.ts";
-import { emptyBackground, feedBackground, type SlowBackground } from "./slow-background.ts";
+import { emptyBackground, feedBackground, matchBackground, type SlowBackground } from "./slow-background.ts";
 import { emptyWorkPicture, shrinkPicture, type WorkPicture } from "./work-picture.ts";
 
 /** The eyes of the tracker: everything needed to search one picture. Changed in place; allocated once for a picture size. */
@@ -49,12 +49,12 @@ export function lookForShaft(sight: ShaftSight, picture: Picture, t: Millisecond
   const elapsed = sight.t === null ? 1 / 30 : Math.max(0, t - sight.t) / 1000;
   sight.t = t;
   shrinkPicture(picture, chooseFactor(work.factor, hands.torso, sight.workingTorso), work);
-  const known = background.width === work.width && background.height === work.height && background.count > 1;
+  const known = matchBackground(background, work);
   const centreX = Math.round(hands.x / work.factor - 0.5);
   const centreY = Math.round(hands.y / work.factor - 0.5);
   cutLineWindow(window, work, known ? background : null, centreX, centreY);
   if (body !== null) markBody(sight.marks, body, work.factor, centreX, centreY, hands.torso / work.factor, tuning);
-  const moved = Math.hypot(hands.x - background.handsX, hands.y - background.handsY) / hands.torso / tuning.stillReach;
+  const moved = handsMoved(sight) / hands.torso / tuning.stillReach;
   const look = {
     still: known ? Math.exp(-moved * moved) : 1,
     hands: sight.hands,
@@ -65,6 +65,13 @@ export function lookForShaft(sight: ShaftSight, picture: Picture, t: Millisecond
   sweepLines(sweep, window, hands.torso / work.factor, look, tuning);
   feedBackground(background, work, hands.x, hands.y, elapsed, tuning.backgroundTime);
   return true;
+}
+
+/** How far the hands are from their mean place of the last while, picture pixels, the camera's sway taken out. */
+function handsMoved({ hands, background, work }: ShaftSight): number {
+  const x = hands.now.x - background.swayX * work.factor;
+  const y = hands.now.y - background.swayY * work.factor;
+  return Math.hypot(x - background.handsX, y - background.handsY);
 }
 
 /** The whole factor that leaves the torso at most `workingTorso` pixels long, kept while it still nearly does. */

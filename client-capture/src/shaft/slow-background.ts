@@ -1,10 +1,18 @@
+import { alignBackground } from "./align-background.ts";
 import type { WorkPicture } from "./work-picture.ts";
 
 /** What stood in the picture over the last while: an exponential mean of working pictures, and of where the hands were meanwhile. */
 export interface SlowBackground {
   width: number;
   height: number;
+  /** The mean, where the camera looked when it began. */
   values: Float32Array;
+  /** The mean as the picture of now should show it; NaN where it never saw. The same array as `values` while nothing sways. */
+  aligned: Float32Array;
+  shifted: Float32Array;
+  swayX: number;
+  swayY: number;
+  /** Mean place of the hands, picture pixels without the sway. */
   handsX: number;
   handsY: number;
   /** Pictures taken in, so that the mean is a plain one to begin with. */
@@ -15,12 +23,83 @@ export const emptyBackground = (): SlowBackground => ({
   width: 0,
   height: 0,
   values: new Float32Array(0),
+  aligned: new Float32Array(0),
+  shifted: new Float32Array(0),
+  swayX: 0,
+  swayY: 0,
   handsX: 0,
   handsY: 0,
   count: 0,
 });
 
-/** Takes a working picture into the mean. Starts anew where the size has changed. Hands in picture pixels. */
+/** Share of the picture that the camera may turn away before the background starts anew. */
+const farthest = 0.12;
+
+/** Brings the background under the picture of now. False where there is none yet, or the camera has turned too far: it starts anew then. */
+export function matchBackground(background: SlowBackground, picture: WorkPicture): boolean {
+  const { width, height } = picture;
+  if (background.width !== width || background.height !== height) {
+    background.width = width;
+    background.height = height;
+    background.values = new Float32Array(width * height);
+    background.shifted = new Float32Array(width * height);
+    restart(background);
+  }
+  if (background.count < 2) return false;
+  alignBackground(background, picture);
+  const { swayX, swayY } = background;
+  if (Math.abs(swayX) > farthest * width || Math.abs(swayY) > farthest * height) {
+    restart(background);
+    return false;
+  }
+  background.aligned = background.values;
+  if (swayX !== 0 || swayY !== 0) {
+    background.aligned = background.shifted;
+    shift(background.values, width, height, -swayX, -swayY, background.shifted);
+  }
+  return true;
+}
+
+function restart(background: SlowBackground): void {
+  background.count = 0;
+  background.swayX = 0;
+  background.swayY = 0;
+  background.aligned = background.values;
+}
+
+/** `into` shows at (x, y) what `from` has at (x + dx, y + dy), bilinear; NaN outside. */
+function shift(
+  from: Float32Array | Int16Array,
+  width: number,
+  height: number,
+  dx: number,
+  dy: number,
+  into: Float32Array,
+): void {
+  const ix = Math.floor(dx);
+  const iy = Math.floor(dy);
+  const fx = dx - ix;
+  const fy = dy - iy;
+  const right = fx === 0 ? 0 : 1;
+  const down = fy === 0 ? 0 : width;
+  for (let y = 0; y < height; y++) {
+    const row = y + iy;
+    const insideY = row >= 0 && row + (fy === 0 ? 0 : 1) < height;
+    for (let x = 0; x < width; x++) {
+      const column = x + ix;
+      if (!insideY || column < 0 || column + right >= width) {
+        into[y * width + x] = Number.NaN;
+        continue;
+      }
+      const at = row * width + column;
+      const top = (from[at] as number) * (1 - fx) + (from[at + right] as number) * fx;
+      const bottom = (from[at + down] as number) * (1 - fx) + (from[at + down + right] as number) * fx;
+      into[y * width + x] = top * (1 - fy) + bottom * fy;
+    }
+  }
+}
+
+/** Takes a working picture into the mean, after `matchBackground`. Hands in picture pixels. */
 export function feedBackground(
   background: SlowBackground,
   picture: WorkPicture,
@@ -29,20 +108,21 @@ export function feedBackground(
   seconds: number,
   timeConstant: number,
 ): void {
-  const { values } = picture;
-  if (background.width !== picture.width || background.height !== picture.height) {
-    background.width = picture.width;
-    background.height = picture.height;
-    background.values = new Float32Array(values.length);
-    background.count = 0;
-  }
+  const { width, height, factor } = picture;
   background.count++;
   const share = Math.max(1 - Math.exp(-seconds / timeConstant), 1 / background.count);
   const mean = background.values;
-  for (let i = 0; i < values.length; i++) {
-    const old = mean[i] as number;
-    mean[i] = old + share * ((values[i] as number) - old);
+  const { swayX, swayY } = background;
+  let now: Float32Array | Int16Array = picture.values;
+  if (swayX !== 0 || swayY !== 0) {
+    now = background.shifted;
+    shift(picture.values, width, height, swayX, swayY, background.shifted);
   }
-  background.handsX += share * (handsX - background.handsX);
-  background.handsY += share * (handsY - background.handsY);
+  for (let i = 0; i < mean.length; i++) {
+    const old = mean[i] as number;
+    const value = now[i] as number;
+    if (value === value) mean[i] = old + share * (value - old);
+  }
+  background.handsX += share * (handsX - swayX * factor - background.handsX);
+  background.handsY += share * (handsY - swayY * factor - background.handsY);
 }
