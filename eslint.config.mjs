@@ -58,7 +58,7 @@ export default defineConfig(
     rules: {
       ...vitest.configs.recommended.rules,
       "vitest/expect-expect": ["error", { assertFunctionNames: ["expect", "expect*", "fc.assert"] }],
-      "vitest/valid-expect": "error",
+      "vitest/valid-expect": ["error", { maxArgs: 2 }],
       "vitest/no-focused-tests": "error",
     },
   },

@@ -2,6 +2,7 @@ import type { FinishedRep } from "../swing/finish-rep.ts";
 import type { Configuration } from "./configuration.ts";
 import { goOverAgain } from "./go-over-again.ts";
 import { repReadings, type RepReading } from "./rep-readings.ts";
+import { repsInPicture } from "./reps-in-picture.ts";
 import type { StepOutput, StepState } from "./step.ts";
 import type { Body } from "./body.ts";
 import type { ShaftInImage } from "@overcue/shared-geometry/image-shaft";
@@ -18,7 +19,10 @@ export interface ClipAnswer {
   readonly reps: readonly RepReading[];
 }
 
-/** Needs a state that was started to keep everything, and its outputs from the first picture on. */
+/**
+ * A clip without a solved station has its reps dated in the picture, for a guessed camera would lift the club to places where it
+ * never was. Needs a state that was started to keep everything, and its outputs from the first picture on.
+ */
 export function finishClip(state: StepState, outputs: readonly StepOutput[], configuration: Configuration): ClipAnswer {
   const again = goOverAgain(state.shaft.evidence, outputs, configuration);
   return {
@@ -28,6 +32,17 @@ export function finishClip(state: StepState, outputs: readonly StepOutput[], con
       world: again.worlds[at] ?? null,
       body,
     })),
-    reps: again.reps.map((rep: FinishedRep) => repReadings(rep, configuration.settings)),
+    reps:
+      configuration.camera === null
+        ? repsInPicture(
+            outputs.map(({ t, picture, body, shaft }, at) => ({
+              t,
+              width: picture.width,
+              shaft: again.shafts[at] ?? shaft.now,
+              body,
+            })),
+            configuration.settings,
+          )
+        : again.reps.map((rep: FinishedRep) => repReadings(rep, configuration.settings)),
   };
 }

@@ -1,0 +1,76 @@
+import { checkpointIds } from "@overcue/shared-geometry/checkpoints";
+import type { ShaftInImage } from "@overcue/shared-geometry/image-shaft";
+import type { Handed } from "@overcue/shared-geometry/station";
+import { imagePoint, type Point } from "@overcue/shared-geometry/point";
+import { milliseconds } from "@overcue/shared-geometry/units";
+import type { PictureMoment } from "../swing/picture-moment.ts";
+import { pictureReps, type PictureRep } from "../swing/picture-reps.ts";
+import { landmarkIndex, type Body } from "./body.ts";
+import { handsInPicture } from "./hands-in-picture.ts";
+import { pixelsPerMetre } from "./pixels-per-metre.ts";
+import { readBands } from "./read-bands.ts";
+import type { RepReading } from "./rep-readings.ts";
+import type { StationSettings } from "@overcue/shared-geometry/station";
+
+/** What one picture of a clip without a station says. */
+export interface SeenInPicture {
+  readonly t: number;
+  readonly width: number;
+  readonly shaft: ShaftInImage;
+  readonly body: Body | null;
+}
+
+/** The reps of a clip whose camera nobody solved: dated in the picture, and nothing read on the ground. */
+export function repsInPicture(pictures: readonly SeenInPicture[], settings: StationSettings): RepReading[] {
+  const moments = pictures.map((picture) => momentOf(picture, settings.handed));
+  return pictureReps(moments).map((rep) => withoutGround(rep, pictures, settings));
+}
+
+function momentOf({ t, width, shaft, body }: SeenInPicture, handed: Handed): PictureMoment {
+  const upright = (point: Point<"image">): Point<"image"> =>
+    handed === "left" ? imagePoint(width - point.x, point.y) : point;
+  const shoulder = body?.landmarks[handed === "right" ? landmarkIndex.leftShoulder : landmarkIndex.rightShoulder];
+  const tracked = shaft.status === "tracked" ? shaft : null;
+  // The model's hands throughout: the shaft's grip lies a little elsewhere, and a path that changes between the two has steps.
+  const hands = body === null ? null : (handsInPicture(body, handed)?.at ?? null);
+  return {
+    t,
+    hands: hands === null ? null : upright(hands),
+    shaft:
+      tracked === null
+        ? null
+        : {
+            angle: handed === "left" ? Math.atan2(Math.sin(tracked.angle), -Math.cos(tracked.angle)) : tracked.angle,
+            grip: upright(tracked.grip),
+            head: tracked.head === null ? null : upright(tracked.head),
+          },
+    leadShoulder: shoulder === undefined ? null : upright(imagePoint(shoulder.x, shoulder.y)),
+    scale: body === null ? 0 : (pixelsPerMetre(body) ?? 0),
+  };
+}
+
+function withoutGround(rep: PictureRep, pictures: readonly SeenInPicture[], settings: StationSettings): RepReading {
+  const at = (id: string): number | null => rep.checkpoints.find(({ checkpoint }) => checkpoint === id)?.t ?? null;
+  const [setOff, top, impact] = [at("address"), at("top"), at("impact")];
+  const back = setOff === null || top === null ? 0 : (top - setOff) / 1000;
+  const down = impact === null || top === null ? 0 : (impact - top) / 1000;
+  const missing = checkpointIds.filter((id) => at(id) === null);
+  const swung = pictures.filter(({ t }) => t >= rep.startedAt && t <= (impact ?? rep.endedAt));
+  const tracked = swung.filter(({ shaft }) => shaft.status === "tracked").length;
+  return {
+    kind: at("arm-level-back") === null ? "half" : "full",
+    startedAt: milliseconds(rep.startedAt),
+    endedAt: milliseconds(rep.endedAt),
+    tempo: back > 0 && down > 0 ? { backswingSeconds: back, downswingSeconds: down, ratio: back / down } : null,
+    complete: missing.length === 0,
+    missing,
+    trackedShare: tracked / Math.max(1, swung.length),
+    checkpoints: rep.checkpoints.map(({ checkpoint, t, sd }) => ({
+      checkpoint,
+      t,
+      sdMs: sd,
+      readOuts: readBands(null, settings, checkpoint),
+    })),
+    trajectory: [],
+  };
+}
