@@ -46,7 +46,7 @@ interface Condition {
   readonly distance: readonly [number, number];
 }
 
-const flowTempo: DemoTempo = { backswing: seconds(1.3), downswing: seconds(0.62) };
+export const flowTempo: DemoTempo = { backswing: seconds(1.3), downswing: seconds(0.62) };
 
 const plain: Condition = {
   rep: "rehearsal",

@@ -1,4 +1,5 @@
 import type { DemoMotion } from "@overcue/client-capture/demo-motion/demo-motion";
+import type { Vector } from "@overcue/shared-geometry/vector";
 import type { Picture } from "@overcue/client-capture/picture/picture";
 import { growRectangle, makeCanvas, wholeOf, type Canvas, type Rectangle } from "./canvas.ts";
 import { bodyPieces } from "./golfer/body-pieces.ts";
@@ -23,7 +24,7 @@ import { makeDarkroom, type Darkroom } from "./sensor/darkroom.ts";
 import { shiftLight } from "./sensor/shift-light.ts";
 import { swayAt } from "./sway-at.ts";
 import { visibleShaft } from "./visible-shaft.ts";
-import type { View } from "./view.ts";
+import type { Seen, View } from "./view.ts";
 
 /** One exposure. */
 interface Shot {
@@ -113,7 +114,7 @@ function shoot(set: Set, t: number, index: number, seed: number): Shot {
   let seen = { visible: 0, visiblePixels: 0 };
   moments.forEach((moment, part) => {
     paintMoment(set, moment, still, within);
-    if (part === middle) seen = visibleShaft(motion, view, t, settings, canvas);
+    if (part === middle) seen = visibleShaft(motion, view, t, settings.bowAtFullSpeed, isPaintedOver(canvas));
     addLight(canvas.rgb, sum, width, within, part === 0, 1 / settings.subFrames);
   });
   return { picture: set.darkroom.develop(sum, within, t, index), view, ...seen };
@@ -145,6 +146,12 @@ const moved = (piece: Piece, x: number, y: number): Piece => ({
   a: { x: piece.a.x + x, y: piece.a.y + y, z: piece.a.z },
   b: { x: piece.b.x + x, y: piece.b.y + y, z: piece.b.z },
 });
+
+/** Whether something was painted clearly (4 cm) in front of a place of the shaft. */
+const isPaintedOver =
+  (canvas: Canvas) =>
+  (_: Vector, { x, y, depth }: Seen): boolean =>
+    (canvas.depth[Math.floor(y) * canvas.width + Math.floor(x)] ?? 0) < depth - 0.04;
 
 function paintMoment(set: Set, moment: Moment, still: Float32Array, within: Rectangle): void {
   const { canvas, shade, sceneLight } = set;

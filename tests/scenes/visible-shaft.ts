@@ -1,36 +1,40 @@
 import type { DemoMotion } from "@overcue/client-capture/demo-motion/demo-motion";
-import type { Canvas } from "./canvas.ts";
+import type { Vector } from "@overcue/shared-geometry/vector";
 import { bowAt } from "./golfer/bow-at.ts";
 import { onShaft } from "./golfer/club-pieces.ts";
-import type { SceneSettings } from "./scene-settings.ts";
-import { see, type View } from "./view.ts";
+import { see, type Seen, type View } from "./view.ts";
 
 const samples = 40;
 /** The grip's rubber ends a little below this share of the club; what lies above is under the hands. */
 const bareFrom = 0.28;
 
-/** Share and length of the bare shaft that the painted canvas shows: inside the picture and in front of what was painted there. */
+/** How much of the bare shaft can be seen: its share, and its length in pixels. */
+export interface VisibleShaft {
+  readonly visible: number;
+  readonly visiblePixels: number;
+}
+
+/** The part of the bare shaft that lies inside the picture and is not behind something, as `isBehind` tells of a place on it. */
 export function visibleShaft(
   motion: DemoMotion,
   view: View,
   t: number,
-  settings: SceneSettings,
-  canvas: Canvas,
-): { readonly visible: number; readonly visiblePixels: number } {
+  bowAtFullSpeed: number,
+  isBehind: (place: Vector, seen: Seen) => boolean,
+): VisibleShaft {
   const { club } = motion.at(t / 1000);
   if (!club) return { visible: 0, visiblePixels: 0 };
-  const bow = bowAt(motion, t, settings.bowAtFullSpeed);
-  const at = (step: number) =>
-    see(view, onShaft(club.butt, club.head, bow, bareFrom + (1 - bareFrom) * (step / samples)));
+  const bow = bowAt(motion, t, bowAtFullSpeed);
+  const at = (step: number): Vector => onShaft(club.butt, club.head, bow, bareFrom + (1 - bareFrom) * (step / samples));
   let shown = 0;
   let pixels = 0;
   for (let step = 0; step < samples; step++) {
-    const near = at(step);
-    const far = at(step + 1);
-    const column = Math.floor((near.x + far.x) / 2);
-    const row = Math.floor((near.y + far.y) / 2);
-    if (column < 0 || row < 0 || column >= canvas.width || row >= canvas.height) continue;
-    if ((canvas.depth[row * canvas.width + column] ?? 0) < (near.depth + far.depth) / 2 - 0.04) continue;
+    const place = at(step + 0.5);
+    const middle = see(view, place);
+    const { width, height } = view.camera;
+    if (middle.x < 0 || middle.y < 0 || middle.x >= width || middle.y >= height) continue;
+    if (isBehind(place, middle)) continue;
+    const [near, far] = [see(view, at(step)), see(view, at(step + 1))];
     shown++;
     pixels += Math.hypot(far.x - near.x, far.y - near.y);
   }

@@ -1,0 +1,123 @@
+import {
+  placesOf,
+  slowTempo,
+  tourTempo,
+  type DemoDistraction,
+  type DemoRepPlan,
+  type DemoTempo,
+} from "@overcue/client-capture/demo-motion/demo-golfer-settings";
+import { demoMotion, type DemoMotion } from "@overcue/client-capture/demo-motion/demo-motion";
+import { demoSession } from "@overcue/client-capture/demo-motion/demo-session";
+import { checkpointIds } from "@overcue/shared-geometry/checkpoints";
+import { seconds } from "@overcue/shared-geometry/units";
+import { flowTempo, sceneOf } from "../conditions.ts";
+import { between, namedRandom, type Random } from "../random.ts";
+import type { SceneSettings } from "../scene-settings.ts";
+
+export const sessionSpeeds = ["slow+rod", "slow", "flow", "full"] as const;
+export type SessionSpeed = (typeof sessionSpeeds)[number];
+
+/** A practice session whose truth is known: `motion` holds its reps and the instant of each checkpoint. */
+export interface PracticeSession {
+  readonly index: number;
+  readonly speed: SessionSpeed;
+  readonly motion: DemoMotion;
+  /** Everything needed to render it (`renderScene(scene, index)`); also who, where and with what camera. */
+  readonly scene: SceneSettings;
+}
+
+const distractions: readonly DemoDistraction[] = [
+  "waggle",
+  "practice-brush",
+  "walk-away-and-back",
+  "re-grip",
+  "tee-up",
+  "lean-on-club",
+  "look-up",
+];
+
+const rates = [60, 30, 120, 60] as const;
+
+/**
+ * The session of an index: speeds, picture rates and hands take turns, so that any 24 sessions in a row hold every mixture. Six plans of
+ * reps each (a continuous one counts as two reps), in drawn order, with distractions between.
+ */
+export function practiceSession(index: number): PracticeSession {
+  const random = namedRandom(index, "session");
+  const speed = sessionSpeeds[index % sessionSpeeds.length] ?? "slow";
+  const handed = index % 3 === 1 ? "left" : "right";
+  const framesPerSecond = rates[(index >> 2) % rates.length] ?? 60;
+  const base = sceneOf(conditionOf[speed], index + 1);
+  const { golfer } = base.plan;
+  const plan = demoSession(
+    {
+      golfer: { ...golfer, station: { ...golfer.station, handed } },
+      club: true,
+      ball: base.plan.ball,
+      reps: shuffle(repsOf(speed, random), random),
+      distractions: shuffle(distractions, random),
+      placesSd: 0.03,
+      tempoSd: 0.06,
+    },
+    random,
+  );
+  const motion = demoMotion(plan);
+  return {
+    index,
+    speed,
+    motion,
+    scene: {
+      ...base,
+      name: `session ${speed}`,
+      camera: { ...base.camera, handed },
+      framesPerSecond,
+      exposureMs: Math.min(base.exposureMs, 500 / framesPerSecond),
+      plan,
+      fromMs: 0,
+      toMs: motion.duration * 1000,
+    },
+  };
+}
+
+const conditionOf = { "slow+rod": "slow+rod", slow: "slow+bare", flow: "flow 60", full: "full 60 1/500" } as const;
+
+const tempoOf: Readonly<Record<SessionSpeed, DemoTempo>> = {
+  "slow+rod": slowTempo,
+  slow: slowTempo,
+  flow: flowTempo,
+  full: tourTempo,
+};
+
+function repsOf(speed: SessionSpeed, random: Random): readonly DemoRepPlan[] {
+  const stretch = Math.exp(between(random, -0.25, 0.25));
+  const { backswing, downswing } = tempoOf[speed];
+  const tempo = { backswing: seconds(backswing * stretch), downswing: seconds(downswing * stretch) };
+  const places = placesOf(between(random, -1, 1.3));
+  const rep = (kind: DemoRepPlan["kind"]): DemoRepPlan => ({ do: "rep", kind, places, tempo });
+  const at = checkpointIds[1 + Math.floor(random() * 6)] ?? "arm-level-back";
+  switch (speed) {
+    case "slow+rod":
+    case "slow": {
+      const whole = speed === "slow" ? "full" : "rehearsal";
+      const held: DemoRepPlan = { ...rep("rehearsal"), hold: { at, seconds: between(random, 1, 2) } };
+      return [rep(whole), rep("rehearsal"), rep("half"), rep("pump"), held, rep("continuous")];
+    }
+    case "flow":
+      return [rep("flow"), rep("flow"), rep("flow"), rep("half"), rep("pump"), rep("continuous")];
+    case "full":
+      return [rep("full"), rep("full"), rep("full"), rep("flow"), rep("half"), rep("full")];
+  }
+}
+
+/** The same things in drawn order (Fisher and Yates). */
+function shuffle<T>(list: readonly T[], random: Random): readonly T[] {
+  const drawn = [...list];
+  for (let last = drawn.length - 1; last > 0; last--) {
+    const pick = Math.floor(random() * (last + 1));
+    const [a, b] = [drawn[last], drawn[pick]];
+    if (a === undefined || b === undefined) continue;
+    drawn[last] = b;
+    drawn[pick] = a;
+  }
+  return drawn;
+}
