@@ -28,8 +28,10 @@ export interface ScriptedRelay {
   /** What a command is answered; null for yes. */
   readonly refuseWith: (why: string | null) => void;
   readonly setSessionView: (view: SessionView) => void;
-  /** Cuts every socket, as a relay that stops would; they come back unless `refuse` is set. */
+  /** Cuts every socket, as a relay that stops would. */
   readonly dropAll: () => void;
+  /** Answers nothing on the sockets' address, as if no relay were there. */
+  readonly refuseConnections: (refused: boolean) => void;
   readonly close: () => Promise<void>;
 }
 
@@ -75,11 +77,17 @@ export async function startScriptedRelay(options: ScriptedRelayOptions): Promise
       else response.writeHead(200, { ...file.headers, "content-security-policy": contentPolicy }).end(file.body);
     });
   });
-  const io = new Server(http, { serveClient: false });
+  const io = new Server(http, {
+    serveClient: false,
+    allowRequest: (_request, answer) => {
+      answer(null, !away);
+    },
+  });
   const commands: PracticeCommand[] = [];
   const hellos: Hello[] = [];
   const remembered = new Map<string, unknown>();
   let refusal: string | null = null;
+  let away = false;
   let view: SessionView = { blocks: [], retentionTests: [], notes: [], feltGaps: [], reps: [] };
 
   io.use((socket, next) => {
@@ -133,6 +141,9 @@ export async function startScriptedRelay(options: ScriptedRelayOptions): Promise
     },
     setSessionView: (next) => {
       view = next;
+    },
+    refuseConnections: (refused) => {
+      away = refused;
     },
     dropAll: () => {
       io.disconnectSockets(true);

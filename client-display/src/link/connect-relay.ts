@@ -88,9 +88,11 @@ export function connectRelay({ origin, role, secret, name, store, feed, now }: L
   socket.on("connect", () => {
     store.setState({ link: { kind: "connected" }, trouble: null });
   });
-  socket.on("disconnect", () => {
+  socket.on("disconnect", (reason) => {
     feed.clear();
     store.setState({ link: { kind: "lost" }, peers: null, checkpoints: [] });
+    // A relay that ends on purpose says goodbye, after which the library would wait for ever.
+    if (reason === "io server disconnect") socket.connect();
   });
   socket.on("connect_error", (error) => {
     // An inactive socket was refused by the relay itself and does not try again on its own.

@@ -1,4 +1,12 @@
+import { existsSync } from "node:fs";
 import { join } from "node:path";
 
-/** Where `vite build client-display` leaves the pages. */
-export const pagesFolder = join(import.meta.dirname, "../../../build/client-display");
+const folder = join(import.meta.dirname, "../../../build/client-display");
+
+/** The built pages. @throws Error with what to do where they were not built. */
+export function builtPages(): string {
+  if (!existsSync(join(folder, "ground/index.html"))) {
+    throw new Error("The pages are not built: npx vite build --config client-display/vite.config.mjs");
+  }
+  return folder;
+}

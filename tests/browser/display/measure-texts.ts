@@ -1,0 +1,36 @@
+import type { Page } from "playwright-core";
+
+export interface MeasuredText {
+  readonly selector: string;
+  readonly text: string;
+  /** Font size in CSS pixels, or a mark's height. */
+  readonly size: number;
+  /** Wholly inside the window and inside its own box: nothing is cut off. */
+  readonly whole: boolean;
+}
+
+/** The computed sizes of what stands on the page, by selector; elements without text and not marks are left out. */
+export async function measureTexts(page: Page, selectors: readonly string[]): Promise<readonly MeasuredText[]> {
+  return await page.evaluate(
+    (wanted) =>
+      wanted.flatMap((selector) =>
+        [...document.querySelectorAll(selector)].flatMap((element) => {
+          const text = element.textContent.trim();
+          const isMark = element instanceof SVGElement;
+          if (text === "" && !isMark) return [];
+          const box = element.getBoundingClientRect();
+          const insideWindow =
+            box.left >= -0.5 && box.top >= -0.5 && box.right <= innerWidth + 0.5 && box.bottom <= innerHeight + 0.5;
+          return [
+            {
+              selector,
+              text,
+              size: isMark ? box.height : parseFloat(getComputedStyle(element).fontSize),
+              whole: insideWindow && element.scrollWidth <= element.clientWidth + 1,
+            },
+          ];
+        }),
+      ),
+    [...selectors],
+  );
+}
