@@ -6,52 +6,82 @@ import type { FilterReading } from "./read-filter.ts";
 import type { FittedCandidate } from "./fit-candidate.ts";
 import type { ShaftTuning } from "./shaft-tuning.ts";
 
+/** What one picture showed, before time is asked. */
+export interface ShaftFinding {
+  readonly t: Milliseconds;
+  /** Null where no pose has been seen yet. In picture pixels; `inside` says whether they lie in the picture. */
+  readonly hands: {
+    readonly x: number;
+    readonly y: number;
+    readonly torso: number;
+    readonly seen: number;
+    readonly inside: boolean;
+  } | null;
+  readonly candidates: readonly FittedCandidate[];
+}
+
 /**
  * Puts the odds and the picture's candidates together into one answer: tracked where a candidate of this picture lies where the odds are,
  * predicted where only the motion says so and says it sharply, lost otherwise.
  */
-export function describeShaft(
+export function describeShaft(finding: ShaftFinding, reading: FilterReading, tuning: ShaftTuning): ShaftInImage {
+  const { t, hands } = finding;
+  if (hands === null) return { status: "lost", t, reason: "no-hands" };
+  if (reading.absent > 0.5) return { status: "lost", t, reason: whyUnseen(hands, reading, tuning) };
+  if (reading.mass < tuning.leastMass) return { status: "lost", t, reason: "ambiguous" };
+  const seen = nearestCandidate(finding.candidates, reading, tuning);
+  if (seen === null) return predict(t, hands, reading, tuning);
+  const { angle, x, y, end } = seen;
+  const tip = imagePoint(x + Math.cos(angle) * end, y + Math.sin(angle) * end);
+  return {
+    status: "tracked",
+    t,
+    grip: imagePoint(x, y),
+    head: seen.leavesPicture ? null : tip,
+    angle: radians(angle),
+    sd: radians(Math.hypot(seen.angleSd, tuning.leastSd, blurSd(reading, tuning))),
+    angularRate: radiansPerSecond(reading.rate),
+    offsetSd: pixels(seen.acrossSd),
+    headSd: seen.leavesPicture ? null : pixels(tuning.headSd * hands.torso),
+    rodSeen: seen.rodSeen,
+  };
+}
+
+/** A turning shaft is a fan: its middle is less sure, the wider the fan may be. */
+const blurSd = (reading: FilterReading, tuning: ShaftTuning): number => Math.abs(reading.rate) * tuning.blurSeconds;
+
+function predict(
   t: Milliseconds,
+  hands: NonNullable<ShaftFinding["hands"]>,
   reading: FilterReading,
-  candidates: readonly FittedCandidate[],
-  hands: { readonly x: number; readonly y: number; readonly torso: number } | null,
   tuning: ShaftTuning,
 ): ShaftInImage {
-  const lost = (reason: ShaftReason): ShaftInImage => ({ status: "lost", t, reason });
-  if (hands === null) return lost("no-hands");
-  if (reading.absent > 0.5) return lost("no-line-found");
-  if (reading.mass < tuning.leastMass) return lost("ambiguous");
-  const seen = nearestCandidate(candidates, reading, tuning);
-  const rest = {
+  const reason = whyUnseen(hands, reading, tuning);
+  if (reading.spread > tuning.predictedSpread) return { status: "lost", t, reason };
+  return {
+    status: "predicted",
     t,
+    reason,
+    grip: imagePoint(hands.x, hands.y),
+    head: null,
+    angle: wrapAngle(radians(reading.angle)),
+    sd: radians(Math.max(reading.spread, tuning.predictedSd)),
     angularRate: radiansPerSecond(reading.rate),
+    offsetSd: pixels(tuning.offsetSd * hands.torso),
+    headSd: null,
     rodSeen: false,
   };
-  if (seen === null) {
-    if (reading.spread > tuning.predictedSpread) return lost("no-line-found");
-    const angle = wrapAngle(radians(reading.angle));
-    return {
-      ...rest,
-      status: "predicted",
-      reason: "no-line-found",
-      grip: imagePoint(hands.x, hands.y),
-      head: null,
-      angle,
-      sd: radians(Math.max(reading.spread, tuning.predictedSd)),
-      offsetSd: pixels(tuning.offsetSd * hands.torso),
-      headSd: null,
-    };
-  }
-  return {
-    ...rest,
-    status: "tracked",
-    grip: imagePoint(seen.x, seen.y),
-    head: imagePoint(seen.x + Math.cos(seen.angle) * seen.end, seen.y + Math.sin(seen.angle) * seen.end),
-    angle: radians(seen.angle),
-    sd: radians(Math.hypot(seen.angleSd, tuning.leastSd)),
-    offsetSd: pixels(seen.acrossSd),
-    headSd: pixels(0.1 * hands.torso),
-  };
+}
+
+function whyUnseen(
+  hands: NonNullable<ShaftFinding["hands"]>,
+  reading: FilterReading,
+  tuning: ShaftTuning,
+): ShaftReason {
+  if (!hands.inside) return "out-of-picture";
+  if (reading.absent < 0.9 && Math.abs(reading.rate) > tuning.fastRate) return "blurred-away";
+  if (hands.seen < tuning.handsSeen) return "hands-hidden";
+  return "no-line-found";
 }
 
 function nearestCandidate(
@@ -62,7 +92,7 @@ function nearestCandidate(
   let best: FittedCandidate | null = null;
   for (const candidate of candidates) {
     if (candidate.evidence < tuning.leastEvidence) continue;
-    const away = Math.abs(wrapAngle(radians(candidate.angle - reading.angle)));
+    const away = Math.abs(wrapAngle(radians(candidate.sweepAngle - reading.angle)));
     if (away > Math.max(tuning.candidateReach, 1.5 * reading.spread)) continue;
     if (best === null || candidate.evidence > best.evidence) best = candidate;
   }

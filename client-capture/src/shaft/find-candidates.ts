@@ -7,6 +7,8 @@ export interface Candidate {
   evidence: number;
   offset: number;
   end: number;
+  /** Evidence on the far side of the hands. */
+  through: number;
 }
 
 /** The sweep's best directions, best first, at least `candidateApart` from each other. At most `most` of them. */
@@ -32,6 +34,7 @@ export function findCandidates(sweep: LineSweep, most: number, tuning: ShaftTuni
       evidence: top,
       offset: sweep.offset[best] as number,
       end: sweep.end[best] as number,
+      through: sweep.through[best] as number,
     });
   }
   return taken;

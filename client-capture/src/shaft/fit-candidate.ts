@@ -11,11 +11,16 @@ export interface FittedCandidate {
   readonly x: number;
   readonly y: number;
   readonly angle: number;
+  /** The direction as the sweep had it. */
+  readonly sweepAngle: number;
   readonly angleSd: number;
   readonly acrossSd: number;
   /** Where along the line the run ends, from (x, y). */
   readonly end: number;
   readonly evidence: number;
+  readonly rodSeen: boolean;
+  /** Whether the run goes on to the picture's border, so that its end is not the head. */
+  readonly leavesPicture: boolean;
   /** Whether the fit at full resolution carried it; otherwise it is as coarse as the sweep. */
   readonly fitted: boolean;
 }
@@ -36,18 +41,30 @@ export function fitCandidate(sight: ShaftSight, picture: Picture, candidate: Can
     from: tuning.nearest * hands.torso,
     to: end,
   };
-  const fit = refineLine(picture, guess, hands.torso);
+  const fit = refineLine(picture, guess, hands.torso, sight.rod);
   const fitted = fit !== null && Math.abs(wrapAngle(radians(fit.angle - angle))) < farthestTurn;
   const line = fitted ? fit : guess;
   const along = (hands.x - line.x) * Math.cos(line.angle) + (hands.y - line.y) * Math.sin(line.angle);
   return {
     x: line.x + Math.cos(line.angle) * along,
     y: line.y + Math.sin(line.angle) * along,
+    sweepAngle: angle,
     angle: wrapAngle(radians(line.angle)),
     angleSd: fitted ? fit.angleSd : 0.03,
     acrossSd: fitted ? fit.acrossSd : work.factor,
     end: end - along,
     evidence,
+    rodSeen: sight.rod !== null && candidate.through > tuning.rodEvidence,
     fitted,
+    leavesPicture: isNearBorder(
+      picture,
+      line.x + Math.cos(line.angle) * end,
+      line.y + Math.sin(line.angle) * end,
+      tuning.borderShare * hands.torso,
+    ),
   };
+}
+
+function isNearBorder({ width, height }: Picture, x: number, y: number, margin: number): boolean {
+  return x < margin || y < margin || x > width - margin || y > height - margin;
 }

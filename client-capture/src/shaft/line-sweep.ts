@@ -16,6 +16,8 @@ export interface LineSweep {
   readonly offset: Float32Array;
   /** Distance along the line from the foot of the window's middle to the run's far end. */
   readonly end: Float32Array;
+  /** Evidence on the far side of the hands along the same line. */
+  readonly through: Float32Array;
   readonly scratch: StripScratch;
 }
 
@@ -25,6 +27,8 @@ export interface SweepLook {
   readonly still: number;
   readonly hands: HandsTrack;
   readonly marks: BodyMarks;
+  /** Whether the rod's colour is known, so that what runs through on both sides is the rod. */
+  readonly rodKnown: boolean;
   /** The hands' place from the window's middle, working pixels. */
   readonly awayX: number;
   readonly awayY: number;
@@ -51,6 +55,7 @@ export function makeLineSweep(half: number, tuning: ShaftTuning): LineSweep {
     evidence: list(),
     offset: list(),
     end: list(),
+    through: list(),
     scratch: {
       sums: new Int32Array(cells),
       changes: new Int32Array(cells),
@@ -127,7 +132,7 @@ function sweepStrip(
   const along = alongX ? sin : cos;
   const pixelsPerBlock = tuning.blockLength / major;
   // What runs through on both sides speaks against a still line; a moving one may be the rod out of the butt.
-  const through = tuning.throughWeight * look.still;
+  const through = look.rodKnown ? -tuning.rodThroughWeight : tuning.throughWeight * look.still;
   const prior = { sd: handsSdAcross(look.hands, angle) * torso, middle: -sin * look.awayX + cos * look.awayY };
   takeBest(sweep, direction, 0, 1, blocks, width, strip, across, along, pixelsPerBlock, torso, prior, through, tuning);
   takeBest(
@@ -294,6 +299,7 @@ function takeBest(
   let best = -Infinity;
   let bestLine = 0;
   let bestEnd = 0;
+  let bestThrough = 0;
   for (let i = flank; i < width - flank; i++) {
     let sum = 0;
     let top = -Infinity;
@@ -309,7 +315,7 @@ function takeBest(
     // The tails are those of a Student t with 3 degrees of freedom: a pose that is far off is rare, but not that rare.
     const cost = -2 * Math.log(1 + (away * away) / 3);
     let score = top + cost;
-    if (score <= best) continue;
+    if (throughWeight >= 0 && score <= best) continue;
     let through = 0;
     let throughTop = 0;
     for (let block = 3 * skip; block < blocks; block++) {
@@ -321,9 +327,11 @@ function takeBest(
       best = score;
       bestLine = i - flank - strip;
       bestEnd = end;
+      bestThrough = throughTop;
     }
   }
   sweep.evidence[direction] = best;
+  sweep.through[direction] = bestThrough;
   sweep.offset[direction] = sign * bestLine * across;
   sweep.end[direction] = (bestEnd + 1) * pixelsPerBlock + sign * bestLine * along;
 }

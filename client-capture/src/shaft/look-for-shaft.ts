@@ -1,6 +1,7 @@
 import type { Milliseconds } from "@overcue/shared-geometry/units";
 import type { Body } from "../pipeline/body.ts";
 import type { Picture } from "../picture/picture.ts";
+import type { RodColour } from "./learn-rod-colour.ts";
 import { cutLineWindow, makeLineWindow, type LineWindow } from "./line-window.ts";
 import { makeLineSweep, sweepLines, type LineSweep } from "./line-sweep.ts";
 import { makeBodyMarks, markBody, type BodyMarks } from "./mark-body.ts";
@@ -13,6 +14,7 @@ import { emptyWorkPicture, shrinkPicture, type WorkPicture } from "./work-pictur
 export interface ShaftSight {
   readonly tuning: ShaftTuning;
   readonly workingTorso: number;
+  readonly rod: RodColour | null;
   readonly window: LineWindow;
   readonly sweep: LineSweep;
   readonly work: WorkPicture;
@@ -23,11 +25,12 @@ export interface ShaftSight {
 }
 
 /** `workingTorso`: how many working pixels a torso takes at most. */
-export function openSight(tuning: ShaftTuning, workingTorso: number): ShaftSight {
+export function openSight(tuning: ShaftTuning, workingTorso: number, rod: RodColour | null): ShaftSight {
   const half = Math.ceil(workingTorso * tuning.reach * 1.05) + 8;
   return {
     tuning,
     workingTorso,
+    rod,
     window: makeLineWindow(half),
     sweep: makeLineSweep(half, tuning),
     work: emptyWorkPicture(),
@@ -48,7 +51,7 @@ export function lookForShaft(sight: ShaftSight, picture: Picture, t: Millisecond
   const hands = sight.hands.now;
   const elapsed = sight.t === null ? 1 / 30 : Math.max(0, t - sight.t) / 1000;
   sight.t = t;
-  shrinkPicture(picture, chooseFactor(work.factor, hands.torso, sight.workingTorso), work);
+  shrinkPicture(picture, chooseFactor(work.factor, hands.torso, sight.workingTorso), work, sight.rod, tuning.rodGain);
   const known = matchBackground(background, work);
   const centreX = Math.round(hands.x / work.factor - 0.5);
   const centreY = Math.round(hands.y / work.factor - 0.5);
@@ -59,6 +62,7 @@ export function lookForShaft(sight: ShaftSight, picture: Picture, t: Millisecond
     still: known ? Math.exp(-moved * moved) : 1,
     hands: sight.hands,
     marks: sight.marks,
+    rodKnown: sight.rod !== null,
     awayX: hands.x / work.factor - 0.5 - centreX,
     awayY: hands.y / work.factor - 0.5 - centreY,
   };

@@ -1,4 +1,6 @@
 import type { Picture } from "../picture/picture.ts";
+import type { RodColour } from "./learn-rod-colour.ts";
+import { rodLikeness } from "./rod-likeness.ts";
 
 /** A straight stretch in the picture: a point on it, its direction, and where along the direction it begins and ends. In pixels. */
 export interface LineGuess {
@@ -25,6 +27,8 @@ export interface LineFit {
 }
 
 const stations = 64;
+/** Grey levels that a pixel wholly like the rod is lifted by, as a share of 255. */
+const rodWeight = 1;
 const profileReach = 16;
 const profile = new Float64Array(2 * profileReach + 1);
 const along = new Float64Array(stations);
@@ -37,7 +41,7 @@ const weight = new Float64Array(stations);
  * two edges give the middle to a fraction of a pixel, and a weighted, outlier-proof least squares line goes through the middles.
  * Null where fewer than a fifth of the stations find anything. The scratch arrays are shared: one fit at a time.
  */
-export function refineLine(picture: Picture, guess: LineGuess, torso: number): LineFit | null {
+export function refineLine(picture: Picture, guess: LineGuess, torso: number, rod: RodColour | null): LineFit | null {
   let { x, y, angle } = guess;
   const { from, to } = guess;
   const spread = Math.max(1, Math.min(2, torso / 160));
@@ -50,7 +54,7 @@ export function refineLine(picture: Picture, guess: LineGuess, torso: number): L
     for (let i = 0; i < stations; i++) {
       const r = from + ((i + 0.5) / stations) * (to - from);
       along[i] = r;
-      readProfile(picture, x + cos * r, y + sin * r, cos, sin, spread, reach + flank);
+      readProfile(picture, rod, x + cos * r, y + sin * r, cos, sin, spread, reach + flank);
       strength[i] = findMiddle(i, reach, flank, spread);
     }
     const line = fitLine(from, to);
@@ -69,6 +73,7 @@ export function refineLine(picture: Picture, guess: LineGuess, torso: number): L
 /** Brightness across the line at one station: mean of three samples along it, bilinear, `spread` pixels apart. */
 function readProfile(
   picture: Picture,
+  rod: RodColour | null,
   x: number,
   y: number,
   cos: number,
@@ -78,10 +83,29 @@ function readProfile(
 ): void {
   for (let q = -reach; q <= reach; q++) {
     let sum = 0;
-    for (let a = -1; a <= 1; a++)
-      sum += bilinear(picture, x - sin * q * spread + cos * a, y + cos * q * spread + sin * a);
+    for (let a = -1; a <= 1; a++) {
+      const px = x - sin * q * spread + cos * a;
+      const py = y + cos * q * spread + sin * a;
+      sum += bilinear(picture, px, py);
+      if (rod !== null) sum += rodWeight * likenessAt(picture, rod, px, py);
+    }
     profile[q + profileReach] = sum / 3;
   }
+}
+
+/** Likeness to the rod between the middles of four colour pixels, 0 to 255. */
+function likenessAt(picture: Picture, rod: RodColour, x: number, y: number): number {
+  const width = Math.ceil(picture.width / 2);
+  const height = Math.ceil(picture.height / 2);
+  const fx = Math.max(0, Math.min(width - 1.001, x / 2 - 0.5));
+  const fy = Math.max(0, Math.min(height - 1.001, y / 2 - 0.5));
+  const ix = Math.floor(fx);
+  const iy = Math.floor(fy);
+  const at = iy * width + ix;
+  const top = rodLikeness(picture, rod, at) * (1 - fx + ix) + rodLikeness(picture, rod, at + 1) * (fx - ix);
+  const bottom =
+    rodLikeness(picture, rod, at + width) * (1 - fx + ix) + rodLikeness(picture, rod, at + width + 1) * (fx - ix);
+  return top * (1 - fy + iy) + bottom * (fy - iy);
 }
 
 function bilinear(picture: Picture, x: number, y: number): number {

@@ -26,9 +26,8 @@ export const shaftTuning = {
   aheadShare: 0.8,
   /** Error of carrying on, as a share of the way. */
   aheadSd: 0.3,
-  /** Error of the grip across the shaft's own line, and the odds from which a line may correct the hands. */
+  /** Error of the grip across the shaft's own line. Up: the line corrects the hands less. */
   lineSd: 0.04,
-  correctingMass: 0.8,
   /** Nearest distance from the hands that counts: the hands themselves lie nearer. */
   nearest: 0.14,
   /** Shortest run that can be a shaft. */
@@ -48,6 +47,11 @@ export const shaftTuning = {
   motionWeight: 0.8,
   /** Seconds over which the standing background is averaged. Up: notices slower clubs, forgets a swaying camera later. */
   backgroundTime: 3,
+  /** How much likeness to the rod's colour is worth against brightness. Up: goes by the rod alone. */
+  rodGain: 1.5,
+  /** With the rod's colour known: share of the far side's evidence that speaks for a line, and what makes the rod count as seen, nats. */
+  rodThroughWeight: 0.5,
+  rodEvidence: 4,
   /** Hands' way from their mean place, torso lengths, at which what stands still stops counting. */
   stillReach: 0.12,
   /** How far a line is trusted that lies over a leg, an arm, the trunk, 0 to 1. Up: finds a shaft in front of them, and their edges. */
@@ -96,6 +100,16 @@ export const shaftTuning = {
   predictedSd: 0.06,
   /** Error that no fit gets under (a shaft is not perfectly straight, a lens not perfectly rectilinear), radians. */
   leastSd: 0.006,
+  /** Seconds of exposure that a turning shaft's error is reckoned with: what a quarter of it turns is added to the error. */
+  blurSeconds: 0.0004,
+  /** Error of the head's place along the shaft, and how near to the border a run's end is no head, torso lengths. */
+  headSd: 0.08,
+  borderShare: 0.08,
+  /** Turning rate from which an unseen shaft is put down to blur, radians a second; visibility under which hands count as hidden. */
+  fastRate: 8,
+  handsSeen: 0.3,
+  /** Pictures between a picture and its lagged answer. */
+  lag: 3,
   /** Candidates fitted in a picture: live, and where there is time. */
   candidates: 3,
   candidatesAtLeisure: 8,

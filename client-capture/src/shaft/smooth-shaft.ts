@@ -1,6 +1,7 @@
 import type { ShaftInImage } from "@overcue/shared-geometry/image-shaft";
 import { arrivalOdds } from "./arrival-odds.ts";
 import { describeShaft } from "./describe-shaft.ts";
+import { combineOdds } from "./lagged-answer.ts";
 import { readFilter } from "./read-filter.ts";
 import { shaftTuning, type ShaftTuning } from "./shaft-tuning.ts";
 import type { ShaftEvidence } from "./track-shaft.ts";
@@ -44,17 +45,8 @@ export function smoothShaft(
     const each = evidence[i];
     const belief = beliefs[i];
     if (each === undefined || belief === undefined) continue;
-    let total = 0;
-    for (let k = 0; k < belief.length; k++) {
-      const odds = (belief[k] as number) * (backward.belief[k] as number);
-      belief[k] = odds;
-      total += odds;
-    }
-    const absent = (absents[i] ?? 0) * backward.absent;
-    total += absent;
-    for (let k = 0; k < belief.length; k++) belief[k] = (belief[k] as number) / total;
-    const reading = readFilter(belief, directions, absent / total, tuning.nearMass);
-    answers.push(describeShaft(each.t, reading, each.candidates, each.hands, tuning));
+    const absent = combineOdds(belief, absents[i] ?? 0, backward, belief);
+    answers.push(describeShaft(each, readFilter(belief, directions, absent, tuning.nearMass), tuning));
     const before = evidence[i - 1];
     if (before === undefined) break;
     weighPicture(backward, each);

@@ -1,11 +1,13 @@
 import type { ShaftInImage } from "@overcue/shared-geometry/image-shaft";
 import type { Handed } from "@overcue/shared-geometry/station";
-import type { Milliseconds } from "@overcue/shared-geometry/units";
+import { milliseconds, type Milliseconds } from "@overcue/shared-geometry/units";
 import type { Body } from "../pipeline/body.ts";
 import type { Picture } from "../picture/picture.ts";
-import { describeShaft } from "./describe-shaft.ts";
+import { describeShaft, type ShaftFinding } from "./describe-shaft.ts";
 import { findCandidates } from "./find-candidates.ts";
-import { fitCandidate, type FittedCandidate } from "./fit-candidate.ts";
+import { fitCandidate } from "./fit-candidate.ts";
+import type { RodColour } from "./learn-rod-colour.ts";
+import { makeLagMemory, takeLagged, type LagMemory } from "./lagged-answer.ts";
 import { lookForShaft, openSight, type ShaftSight } from "./look-for-shaft.ts";
 import { arrivalOdds } from "./arrival-odds.ts";
 import { correctHands } from "./predict-hands.ts";
@@ -20,6 +22,8 @@ export interface ShaftTrackerOptions {
   readonly handed: Handed;
   /** How long what each picture showed is kept for `smoothShaft`, in milliseconds; 0 keeps nothing. Default 0. */
   readonly keepEvidence?: Milliseconds;
+  /** The practice rod's colour where it was learned (`learnRodColour`); null or absent: go by brightness and motion alone. */
+  readonly rodColour?: RodColour | null;
   /**
    * `live` keeps up with a camera; `leisure` looks finer and everywhere, for a clip. Default: `leisure` where evidence is kept without
    * end, `live` otherwise.
@@ -30,13 +34,10 @@ export interface ShaftTrackerOptions {
 }
 
 /** What one picture showed, for the full pass: about 2 kB. */
-export interface ShaftEvidence {
+export interface ShaftEvidence extends ShaftFinding {
   readonly handed: Handed;
-  readonly t: Milliseconds;
-  readonly hands: { readonly x: number; readonly y: number; readonly torso: number } | null;
   /** Evidence in nats for each direction of the sweep; empty where nobody knew where the hands were. */
   readonly sweep: Float32Array;
-  readonly candidates: readonly FittedCandidate[];
 }
 
 /** Everything the tracker remembers. It is changed in place by `trackShaft`: its arrays are allocated once and used again. */
@@ -48,6 +49,7 @@ export interface ShaftTrackerState {
   readonly sight: ShaftSight;
   readonly filter: TurnFilter;
   readonly likelihood: Float32Array;
+  readonly lag: LagMemory;
   readonly evidence: ShaftEvidence[];
   t: Milliseconds | null;
   count: number;
@@ -70,15 +72,21 @@ export function startShaftTracker(options: ShaftTrackerOptions): ShaftTrackerSta
   const keepEvidence = options.keepEvidence ?? 0;
   const leisure = (options.effort ?? (keepEvidence === Infinity ? "leisure" : "live")) === "leisure";
   const tuning: ShaftTuning = { ...shaftTuning, ...options.tuning };
-  const sight = openSight(tuning, leisure ? tuning.workingTorsoAtLeisure : tuning.workingTorso);
+  const sight = openSight(
+    tuning,
+    leisure ? tuning.workingTorsoAtLeisure : tuning.workingTorso,
+    options.rodColour ?? null,
+  );
+  const arrival = arrivalOdds(sight.sweep.directions, options.handed, tuning);
   return {
     handed: options.handed,
     tuning,
     keepEvidence,
     leisure,
     sight,
-    filter: makeTurnFilter(arrivalOdds(sight.sweep.directions, options.handed, tuning)),
+    filter: makeTurnFilter(arrival),
     likelihood: new Float32Array(sight.sweep.directions),
+    lag: makeLagMemory(tuning.lag, makeTurnFilter(arrival), { t: milliseconds(0), hands: null, candidates: [] }),
     evidence: [],
     t: null,
     count: 0,
@@ -96,23 +104,37 @@ export function trackShaft(
   state.t = t;
   state.count++;
   if (!state.leisure) wantDirections(sight.sweep, filter, state.count, tuning);
-  const looked = lookForShaft(sight, picture, t, body);
-  if (!looked) {
-    keep(state, { t, handed: state.handed, hands: null, sweep: new Float32Array(0), candidates: [] });
-    return { state, output: { now: { status: "lost", t, reason: "no-hands" }, lagged: null } };
+  if (!lookForShaft(sight, picture, t, body)) {
+    likelihood.fill(1);
+    return { state, output: answer(state, { t, hands: null, candidates: [] }, nothing) };
   }
   weighDirections(sight.sweep.evidence, tuning, likelihood);
   weighTurn(filter, likelihood);
+  const finding = readPicture(state, picture, t);
+  const output = answer(state, finding, sight.sweep.evidence);
+  if (output.now.status === "tracked") followShaft(sight, output.now);
+  return { state, output };
+}
+
+const nothing = new Float32Array(0);
+
+function answer(state: ShaftTrackerState, finding: ShaftFinding, sweep: Float32Array): ShaftOutput {
+  const { filter, tuning } = state;
   const reading = readFilter(filter.belief, filter.directions, filter.absent, tuning.nearMass);
+  keep(state, finding, sweep);
+  return {
+    now: describeShaft(finding, reading, tuning),
+    lagged: takeLagged(state.lag, filter, state.likelihood, finding, tuning),
+  };
+}
+
+function readPicture(state: ShaftTrackerState, picture: Picture, t: Milliseconds): ShaftFinding {
+  const { sight, tuning } = state;
   const most = state.leisure ? tuning.candidatesAtLeisure : tuning.candidates;
-  const candidates = findCandidates(sight.sweep, most, tuning).map((candidate) =>
-    fitCandidate(sight, picture, candidate),
-  );
-  const { x, y, torso } = sight.hands.now;
-  keep(state, { t, handed: state.handed, hands: { x, y, torso }, sweep: sight.sweep.evidence.slice(), candidates });
-  const now = describeShaft(t, reading, candidates, sight.hands.now, tuning);
-  if (now.status === "tracked" && reading.mass > tuning.correctingMass) followShaft(sight, now);
-  return { state, output: { now, lagged: null } };
+  const candidates = findCandidates(sight.sweep, most, tuning).map((each) => fitCandidate(sight, picture, each));
+  const { x, y, torso, seen } = sight.hands.now;
+  const inside = x >= 0 && y >= 0 && x < picture.width && y < picture.height;
+  return { t, hands: { x, y, torso, seen, inside }, candidates };
 }
 
 /** Lets the shaft's line pull the hands onto itself, across the line. */
@@ -122,9 +144,9 @@ function followShaft(sight: ShaftSight, shaft: Extract<ShaftInImage, { status: "
   correctHands(sight.hands, shaft.angle, across, sight.tuning.lineSd);
 }
 
-function keep(state: ShaftTrackerState, evidence: ShaftEvidence): void {
+function keep(state: ShaftTrackerState, finding: ShaftFinding, sweep: Float32Array): void {
   if (state.keepEvidence <= 0) return;
-  state.evidence.push(evidence);
-  while (state.evidence.length > 0 && (state.evidence[0]?.t ?? 0) < evidence.t - state.keepEvidence)
-    state.evidence.shift();
+  const { evidence } = state;
+  evidence.push({ ...finding, handed: state.handed, sweep: sweep.slice() });
+  while ((evidence[0]?.t ?? Infinity) < finding.t - state.keepEvidence) evidence.shift();
 }
