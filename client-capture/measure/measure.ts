@@ -1,49 +1,19 @@
-import { mkdir, readFile, writeFile } from "node:fs/promises";
-import { basename, dirname, join, resolve } from "node:path";
+import { mkdir, writeFile } from "node:fs/promises";
+import { dirname, resolve } from "node:path";
 import { parseArgs } from "node:util";
-import { clipTrouble } from "./clip-trouble.ts";
-import { runInChromium } from "./run-in-chromium.ts";
+import { measureFile, type Pace } from "./measure-file.ts";
 
 /** `npm run measure -- CLIP.mp4 --out FILE.json`: the phone's own pipeline on a recorded clip. */
 const usage = "Usage: npm run measure -- CLIP.mp4 --out FILE.json [--station FILE.json]";
-const client = join(import.meta.dirname, "../../build/client-capture");
-
-interface Pace {
-  readonly frames: number;
-  readonly seconds: number;
-  readonly failed: number;
-  readonly millisecondsPerPose: number;
-  readonly millisecondsPerShaft: number;
-}
-
-type Answer =
-  { readonly ok: true; readonly report: unknown; readonly pace: Pace } | { readonly ok: false; readonly why: string };
 
 async function measure(): Promise<string> {
   const { clipPath, out, stationPath } = readArguments();
-  const trouble = await clipTrouble(clipPath);
-  if (trouble !== null) throw new Error(trouble);
-  const station = stationPath === null ? null : await readStation(stationPath);
-  const job = { client, clipPath, description: { kind: "clip", clip: basename(clipPath), station } };
-  const answer = (await runInChromium(job, (text) => {
+  const { report, pace } = await measureFile(clipPath, stationPath, (text) => {
     process.stderr.write(`${text}\n`);
-  })) as Answer;
-  if (!answer.ok) throw new Error(`${basename(clipPath)}: ${answer.why}`);
-  await mkdir(dirname(out), { recursive: true });
-  await writeFile(out, `${JSON.stringify(answer.report)}\n`);
-  return summary(answer.pace, out);
-}
-
-/** The file's JSON; the page judges what is in it. */
-async function readStation(path: string): Promise<unknown> {
-  const text = await readFile(path, "utf8").catch(() => {
-    throw new Error(`There is no station file ${path} that can be read: check the path.`);
   });
-  try {
-    return JSON.parse(text) as unknown;
-  } catch {
-    throw new Error(`${path} is not JSON: export the station from the phone's page again.`);
-  }
+  await mkdir(dirname(out), { recursive: true });
+  await writeFile(out, `${JSON.stringify(report)}\n`);
+  return summary(pace, out);
 }
 
 function readArguments(): { clipPath: string; out: string; stationPath: string | null } {

@@ -1,53 +1,13 @@
 import type { ShaftInImage } from "@overcue/shared-geometry/image-shaft";
 import { degreesFromRadians } from "@overcue/shared-geometry/units";
-import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
-import type { ReadOuts } from "@overcue/shared-geometry/read-outs";
 import type { Handed } from "@overcue/shared-geometry/station";
 import type { Body } from "../pipeline/body.ts";
 import { handsInPicture } from "../pipeline/hands-in-picture.ts";
 import type { RepReading } from "../pipeline/rep-readings.ts";
 import type { SourceInfo } from "../frames/frame-source.ts";
+import type { ClipReport, Pair, ReportedRep, ReportedShaft } from "../pipeline/clip-report.ts";
 import { frameAt } from "./frame-at.ts";
 import type { MeasuredClip } from "./measure-clip.ts";
-
-type Pair = readonly [number, number];
-
-/** What `npm run measure` writes: pixels of the upright picture, y down; times in seconds. */
-export interface ClipReport {
-  readonly clip: string;
-  readonly width: number;
-  readonly height: number;
-  readonly fps: number;
-  readonly frames: readonly {
-    readonly frame: number;
-    readonly t: number;
-    readonly shaft: ReportedShaft | null;
-    readonly pose: { readonly hands: Pair; readonly score: number } | null;
-  }[];
-  readonly reps: readonly ReportedRep[];
-}
-
-interface ReportedRep {
-  readonly kind: RepReading["kind"];
-  readonly complete: boolean;
-  readonly missing: readonly CheckpointId[];
-  readonly tempo: RepReading["tempo"];
-  /** `frame` is fractional, between the frames' times; `readOuts` only where a station was given. */
-  readonly checkpoints: Partial<
-    Record<
-      CheckpointId,
-      { readonly t: number; readonly frame: number; readonly sdFrames: number; readonly readOuts?: ReadOuts }
-    >
-  >;
-}
-
-interface ReportedShaft {
-  readonly status: "tracked" | "predicted" | "lost";
-  readonly grip: Pair;
-  readonly head: Pair | null;
-  readonly angleDeg: number;
-  readonly sdDeg: number;
-}
 
 export function clipReport(
   clip: string,

@@ -5,6 +5,8 @@ import type { RodColour } from "../frames/demo-golfer/demo-colours.ts";
 /** What the page behind the measuring commands is asked to do; it fetches this from the server that serves it. */
 export type Job =
   | { readonly kind: "clip"; readonly clip: string; readonly station: unknown }
+  /** One picture through the pose model alone. */
+  | { readonly kind: "picture" }
   | {
       readonly kind: "demo";
       readonly plan: DemoPlan;

@@ -19,7 +19,7 @@ interface Opened {
   readonly report: (measured: MeasuredClip) => unknown;
 }
 
-async function openJob(job: Job): Promise<Opened> {
+async function openJob(job: Exclude<Job, { kind: "picture" }>): Promise<Opened> {
   if (job.kind === "demo") {
     const { source, answer } = openDemoJob(job);
     const settings: StationSettings = job.plan.golfer.station;
@@ -41,6 +41,21 @@ async function openJob(job: Job): Promise<Opened> {
 
 async function run(): Promise<unknown> {
   const job = (await (await fetch("/job")).json()) as Job;
+  return job.kind === "picture" ? await findPose() : await measure(job);
+}
+
+/** Two pictures a second apart: the model finds the person in the first and follows it into the second. */
+async function findPose(): Promise<unknown> {
+  const file = await (await fetch("/clip")).blob();
+  const pose = await startPoseClient({ model: "full", delegate: "CPU", warmUp: false, patience });
+  await pose.find(await createImageBitmap(file), 0, 0);
+  const picture = await createImageBitmap(file);
+  const { width, height } = picture;
+  const { body } = await pose.find(picture, 0, 1000);
+  return { ok: true, width, height, landmarks: body?.landmarks ?? null };
+}
+
+async function measure(job: Exclude<Job, { kind: "picture" }>): Promise<unknown> {
   const { source, configuration, report } = await openJob(job);
   const pose = await startPoseClient({ model: "full", delegate: "CPU", warmUp: false, patience });
   const measure = startMeasureClient();
