@@ -14,6 +14,9 @@ export interface Figures {
   readonly medianDegrees: number | null;
   /** Share of the tracked that state an error whose error lies inside their stated 95 % interval. */
   readonly coverage: number | null;
+  /** Shares of the tracked within 6 degrees whose line across, and whose head along the shaft, lie inside their stated 95 % interval. */
+  readonly acrossCoverage: number | null;
+  readonly headCoverage: number | null;
   /** Shares of all pictures. */
   readonly falseLock: number | null;
   readonly confidentWrong: number | null;
@@ -35,6 +38,8 @@ export function figuresOf(tally: Tally): Figures {
     within5: within(5),
     medianDegrees: sorted[Math.floor((sorted.length - 1) / 2)] ?? null,
     coverage: share(tally.covered, tally.stated),
+    acrossCoverage: share(tally.placedRight, tally.placed),
+    headCoverage: share(tally.headsRight, tally.heads),
     falseLock: share(tally.falseLocks, tally.frames),
     confidentWrong: share(tally.confidentWrong, tally.frames),
     lost: share(tally.lost, tally.frames),

@@ -8,6 +8,7 @@ import type { Fact } from "./tally.ts";
 export function factOf(frame: SceneFrame): Fact {
   return {
     angle: frame.truth?.angleInPicture ?? null,
+    line: frame.truth && { grip: frame.truth.gripInPicture, head: frame.truth.headInPicture },
     findable: frame.truth !== null && frame.visible >= 0.35 && frame.visiblePixels >= frame.picture.height / 20,
   };
 }

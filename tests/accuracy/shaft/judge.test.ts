@@ -1,5 +1,6 @@
 import type { ShaftInImage } from "@overcue/shared-geometry/image-shaft";
-import { radians } from "@overcue/shared-geometry/units";
+import { imagePoint } from "@overcue/shared-geometry/point";
+import { pixels, radians } from "@overcue/shared-geometry/units";
 import { describe, expect, it } from "vitest";
 import { gaussian, seededRandom } from "../../scenes/random.ts";
 import { figuresOf, type Figures } from "./figures.ts";
@@ -15,7 +16,7 @@ function judged(make: (truth: number, index: number) => Parameters<typeof count>
   const tally = emptyTally();
   for (let index = 0; index < pictures; index++) {
     const truth = radians((2 * random() - 1) * Math.PI);
-    const fact: Fact = { angle: truth, findable: index % 4 !== 0 };
+    const fact: Fact = { angle: truth, line: null, findable: index % 4 !== 0 };
     count(tally, make(truth, index), fact);
   }
   return figuresOf(tally);
@@ -62,7 +63,7 @@ describe("the judge of the shaft tracker", () => {
 
   it("takes angles the short way round", () => {
     const tally = emptyTally();
-    count(tally, tracked(-Math.PI + 0.001, 1), { angle: radians(Math.PI - 0.001), findable: true });
+    count(tally, tracked(-Math.PI + 0.001, 1), { angle: radians(Math.PI - 0.001), line: null, findable: true });
     expect(figuresOf(tally).medianDegrees).toBeLessThan(0.2);
   });
 
@@ -72,6 +73,26 @@ describe("the judge of the shaft tracker", () => {
     expect(lostWhereHidden.lost).toBe(0.25);
     const wrongWhereHidden = judged((truth, index) => tracked(index % 4 === 0 ? truth + 1 : truth, 1));
     expect(wrongWhereHidden.falseLock).toBe(0.25);
+  });
+
+  it("measures whether line and head lie where they say", () => {
+    const random = seededRandom(6);
+    const tally = emptyTally();
+    const line = { grip: imagePoint(100, 100), head: imagePoint(300, 100) };
+    for (let index = 0; index < 4000; index++) {
+      const places = {
+        grip: imagePoint(100 + 30 * gaussian(random), 100 + 2 * gaussian(random)),
+        head: imagePoint(300 + 10 * gaussian(random), 100),
+        offsetSd: pixels(2),
+        headSd: pixels(5),
+      };
+      count(tally, { ...tracked(0, 1), ...places }, { angle: radians(0), line, findable: true });
+    }
+    const figures = figuresOf(tally);
+    expect(figures.acrossCoverage).toBeGreaterThan(0.94);
+    expect(figures.acrossCoverage).toBeLessThan(0.96);
+    expect(figures.headCoverage).toBeGreaterThan(0.64);
+    expect(figures.headCoverage).toBeLessThan(0.71);
   });
 
   it("claims nothing for a prediction", () => {
@@ -86,7 +107,7 @@ describe("the judge of the shaft tracker", () => {
   it("holds every claim about empty hands to be false", () => {
     const tally = emptyTally();
     for (let index = 0; index < 100; index++) {
-      count(tally, index < 4 ? tracked(1, 0.5) : { status: "lost" }, { angle: null, findable: false });
+      count(tally, index < 4 ? tracked(1, 0.5) : { status: "lost" }, { angle: null, line: null, findable: false });
     }
     const figures = figuresOf(tally);
     expect(figures.falseLock).toBe(0.04);

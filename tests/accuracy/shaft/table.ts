@@ -23,6 +23,8 @@ const columns: readonly {
   { figure: "within5", title: "<= 5 deg", as: "share" },
   { figure: "medianDegrees", title: "median", as: "degrees" },
   { figure: "coverage", title: "in 95 %", as: "share" },
+  { figure: "acrossCoverage", title: "line in 95 %", as: "share" },
+  { figure: "headCoverage", title: "head in 95 %", as: "share" },
   { figure: "falseLock", title: "false lock", as: "share" },
   { figure: "confidentWrong", title: "sure+wrong", as: "share" },
   { figure: "lost", title: "lost", as: "share" },

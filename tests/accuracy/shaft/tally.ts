@@ -1,10 +1,13 @@
 import { angleBetween } from "@overcue/shared-geometry/angle";
 import type { ShaftInImage } from "@overcue/shared-geometry/image-shaft";
+import type { Point } from "@overcue/shared-geometry/point";
 import { degreesFromRadians, type Radians } from "@overcue/shared-geometry/units";
 
 /** What one picture really holds, as far as the judge asks. `angle` null: no club at all. */
 export interface Fact {
   readonly angle: Radians | null;
+  /** The line through hands and head as the picture shows it; null with `angle`. */
+  readonly line: { readonly grip: Point<"image">; readonly head: Point<"image"> } | null;
   /** Enough of the shaft shows for an answer to be expected (see `isFindable`). */
   readonly findable: boolean;
 }
@@ -18,6 +21,11 @@ export interface Tally {
   /** Answers that state their error, and those whose error lies inside their stated 95 % interval. */
   stated: number;
   covered: number;
+  /** Answers that state how well the line lies across, and where the head is; and those that are as near as they say. */
+  placed: number;
+  placedRight: number;
+  heads: number;
+  headsRight: number;
   falseLocks: number;
   confidentWrong: number;
   lost: number;
@@ -36,6 +44,10 @@ export const emptyTally = (): Tally => ({
   errors: [],
   stated: 0,
   covered: 0,
+  placed: 0,
+  placedRight: 0,
+  heads: 0,
+  headsRight: 0,
   falseLocks: 0,
   confidentWrong: 0,
   lost: 0,
@@ -59,6 +71,7 @@ export function count(tally: Tally, answer: Pick<ShaftInImage, "status"> & Parti
   tally.errors.push(error);
   if (answer.sd !== undefined) tally.stated++;
   if (answer.sd !== undefined && error <= 1.96 * sd) tally.covered++;
+  if (fact.line && error <= wrongFrom) countPlaces(tally, answer, fact.line);
   if (error > falseLockFrom) tally.falseLocks++;
   if (sd < confidentUnder && error > wrongFrom) tally.confidentWrong++;
 }
@@ -66,6 +79,28 @@ export function count(tally: Tally, answer: Pick<ShaftInImage, "status"> & Parti
 interface Claim {
   readonly angle: Radians;
   readonly sd: Radians;
+  readonly grip: Point<"image">;
+  readonly head: Point<"image"> | null;
+  readonly offsetSd: number;
+  readonly headSd: number | null;
+}
+
+/** Whether the line passes where it says, taken at its own grip point, and whether its head lies along the shaft where it says. */
+function countPlaces(
+  tally: Tally,
+  { grip, head, offsetSd, headSd }: Partial<Claim>,
+  line: NonNullable<Fact["line"]>,
+): void {
+  const length = Math.hypot(line.head.x - line.grip.x, line.head.y - line.grip.y);
+  if (length < 1 || grip === undefined || offsetSd === undefined) return;
+  const [ux, uy] = [(line.head.x - line.grip.x) / length, (line.head.y - line.grip.y) / length];
+  tally.placed++;
+  const across = Math.abs((grip.x - line.grip.x) * uy - (grip.y - line.grip.y) * ux);
+  if (across <= 1.96 * offsetSd) tally.placedRight++;
+  if (!head || headSd === undefined || headSd === null) return;
+  tally.heads++;
+  const along = Math.abs((head.x - line.head.x) * ux + (head.y - line.head.y) * uy);
+  if (along <= 1.96 * headSd) tally.headsRight++;
 }
 
 export function addTally(to: Tally, from: Tally): void {
@@ -75,6 +110,10 @@ export function addTally(to: Tally, from: Tally): void {
   to.errors.push(...from.errors);
   to.stated += from.stated;
   to.covered += from.covered;
+  to.placed += from.placed;
+  to.placedRight += from.placedRight;
+  to.heads += from.heads;
+  to.headsRight += from.headsRight;
   to.falseLocks += from.falseLocks;
   to.confidentWrong += from.confidentWrong;
   to.lost += from.lost;
