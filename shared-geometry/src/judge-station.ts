@@ -17,6 +17,8 @@ export interface StationJudgement {
   readonly residualMillimetres: number;
   /** What the camera alone adds to the standard error of a usual butt point's y, metres. */
   readonly buttSd: number;
+  /** Squared sds of the whole fit: of marks, of how the sticks were laid, of focal length and tilt. */
+  readonly misfit: number;
 }
 
 /** The limits of the verdict. Lower: stricter. */
@@ -54,7 +56,7 @@ export function judgeStation(question: {
   const residualPixels = rootMeanSquarePixels(input, fit);
   const residualMillimetres = (1000 * residualPixels) / pixelsPerMetreAtBall(camera);
   const buttSd = covariance ? buttSdFromCamera(spreadCamera(camera, covariance)) : Infinity;
-  const judged = { residualPixels, residualMillimetres, buttSd };
+  const judged = { residualPixels, residualMillimetres, buttSd, misfit: fit.leastSquares.cost };
   const refuse = (refusal: StationRefusal): StationJudgement => ({
     ...judged,
     refusal,

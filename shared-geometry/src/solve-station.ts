@@ -76,7 +76,7 @@ export function solveStation(input: StationInput): StationSolution {
   if (judgement.refusal) return refuse(judgement.refusal);
   const { camera, covariance } = fit;
   if (!covariance || judgement.verdict === "refused") return refuse("does-not-fit");
-  const { verdict, caution, residualPixels, residualMillimetres, buttSd } = judgement;
+  const { verdict, caution, residualPixels, residualMillimetres, buttSd, misfit } = judgement;
   return {
     verdict,
     caution,
@@ -85,6 +85,7 @@ export function solveStation(input: StationInput): StationSolution {
     residualPixels,
     residualMillimetres,
     buttSd,
+    misfit,
   };
 }
 
@@ -94,8 +95,46 @@ export interface StationFit {
   readonly leastSquares: LeastSquaresFit;
 }
 
-/** The best camera for a right-handed golfer's picture. */
+/**
+ * The best camera for a right-handed golfer's picture. A stick's end that contradicts all the others is taken for a place where a foot hides the
+ * rest of it, as long as four ends are left.
+ */
 function fitStation(input: StationInput): StationFit {
+  let sticks = input.sticks;
+  let fit = fitOnce(input);
+  for (let round = 0; round < mostHidden; round++) {
+    const hidden = hideWorstEnd(sticks, fit.leastSquares.residuals);
+    if (!hidden) return fit;
+    const next = fitOnce({ ...input, sticks: hidden });
+    if (next.leastSquares.cost > fit.leastSquares.cost * worthHiding) return fit;
+    sticks = hidden;
+    fit = next;
+  }
+  return fit;
+}
+
+/** Hidden ends at most, how far off (sds) one must be, and what share of the cost at most may be left without it. */
+const mostHidden = 2;
+const farOff = 8;
+const worthHiding = 0.5;
+
+function hideWorstEnd(sticks: readonly StickInImage[], residuals: readonly number[]): StickInImage[] | null {
+  const ends = sticks.flatMap(({ near, far }) => [near, far]).filter(({ isEnd }) => isEnd).length;
+  if (ends <= 4) return null;
+  let worst = { size: farOff, stick: -1, end: "near" as "near" | "far" };
+  for (const [stick] of sticks.entries()) {
+    const near = Math.abs(residuals[4 * stick + 1] ?? 0);
+    const far = Math.abs(residuals[4 * stick + 3] ?? 0);
+    if (near > worst.size) worst = { size: near, stick, end: "near" };
+    if (far > worst.size) worst = { size: far, stick, end: "far" };
+  }
+  if (worst.stick < 0) return null;
+  return sticks.map((stick, index) =>
+    index === worst.stick ? { ...stick, [worst.end]: { ...stick[worst.end], isEnd: false } } : stick,
+  );
+}
+
+function fitOnce(input: StationInput): StationFit {
   const priors = priorsOf(input);
   const { sticks, settings } = input;
   const free = new Array<number>(cameraParameters + stickParameters * sticks.length).fill(0);

@@ -20,7 +20,7 @@ export interface ShaftNoise {
 }
 
 /** Half a degree and a centimetre on the shaft, five centimetres on depth; and the length that the club is said to have. */
-export const statedNoise: ShaftNoise = { angle: (0.5 * Math.PI) / 180, place: 0.01, depth: 0.05, length: 0.015 };
+export const statedNoise: ShaftNoise = { angle: (0.5 * Math.PI) / 180, place: 0.01, depth: 0.05, length: 0.005 };
 
 /** A true shaft as a tracker would see it, off by what the noise says. Null where it is not in front of the camera. */
 export function seeShaft(

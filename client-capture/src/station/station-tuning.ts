@@ -1,0 +1,58 @@
+/** Every number that sets how sticks are found in a picture. Pixels of the picture as given. */
+export const stationTuning = {
+  /** How far off a thumb may have put a handle. Larger forgives more and is more easily misled. */
+  dragReach: 8,
+  /** How far beside the stick the ground is looked at. */
+  asideReach: 5,
+  /** Least spread of the ground's colour, grey levels: a ground of one colour is not without noise. */
+  leastGroundSd: 2,
+  /** Half the width of the profile taken across a stick to find its edges. */
+  profileReach: 5.5,
+  /** Of two like bars in a profile the nearer to the middle wins by this, sds of the ground a pixel. */
+  nearerWins: 0.3,
+  /** Rounds of fitting; each takes its profiles along the line of the round before. */
+  rounds: 4,
+  /** Distance between profiles along the stick. */
+  profileStep: 2,
+  /** Samples of a profile a pixel. */
+  profileDensity: 4,
+  /** Widest and narrowest that a stick may look. */
+  widest: 11,
+  narrowest: 0.8,
+  /** How far a stick must stand out of the ground, in sds of the ground. Higher misses dull sticks, lower takes grass for one. */
+  leastContrast: 1.2,
+  /** Share of the profiles along a stick that must show both edges. */
+  leastSeen: 0.35,
+  /** An edge farther off the line than this many sds of the others is not the stick's. */
+  robustBeyond: 2.5,
+  /** How far beyond the given ends the real ends are looked for, as a share of the length. */
+  endReach: 0.35,
+  /** The stick ends where its contrast falls under this share of its usual, for this many profiles. */
+  endShare: 0.5,
+  endGap: 5,
+  /** Where what lies beyond an end differs by more than this (sds of the ground) from the ground beside the stick, the end is hidden by it. */
+  hiddenStep: 2.5,
+  /** Least error of an end along the stick, one sd. */
+  leastAlongSd: 0.6,
+  /** Least error of the line across, one sd. */
+  leastAcrossSd: 0.05,
+  /** Where a first look searches: rows from this share of the picture's height down to its foot. */
+  searchFrom: 0.42,
+  /** How far to the left and right a pixel is compared; a stick's half width and a bit. */
+  ridgeReach: 4,
+  /** A single pixel counts for at most so many sds. */
+  ridgeClip: 4,
+  /** Height of the pieces that are looked for, as a share of the picture's height. Longer finds fewer strangers, and misses far or low-seen sticks. */
+  pieceShare: 0.028,
+  /** Sticks are seen at most this far from upright (degrees), looked for at this step. */
+  steepest: 64,
+  slopeStep: 2,
+  /** Least score of a piece, sds. Higher misses dull sticks, lower takes longer. */
+  leastScore: 7,
+  /** How many pieces are followed up, and how many sticks of them are tried together. */
+  mostPieces: 60,
+  mostSticks: 14,
+  /** Least error of a stick that was found and not marked, pixels, one sd: across and along. */
+  foundAcrossSd: 0.35,
+  foundAlongSd: 1.2,
+} as const;
