@@ -8,9 +8,11 @@ const applicationId = 0x4f767243;
 export interface OpenSettings {
   /** How long to wait for another program that holds the file, milliseconds. */
   readonly waitMs: number;
+  /** The most pages of 4096 bytes that the file may grow to, as on a full disk; null where only the disk sets an end. */
+  readonly maxPages: number | null;
 }
 
-const usual: OpenSettings = { waitMs: 2000 };
+const usual: OpenSettings = { waitMs: 2000, maxPages: null };
 
 /**
  * Opens the book, makes it where there is none, and brings an older one up to date. What is committed is on the disk: write-ahead log, synchronous
@@ -22,9 +24,10 @@ export function openDatabase(file: string, settings: OpenSettings = usual): Data
   try {
     database = new DatabaseSync(file, { timeout: settings.waitMs });
     checkIdentity(database, file);
-    database.exec("PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA secure_delete = ON;");
     checkHealth(database, file);
+    database.exec("PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA secure_delete = ON;");
     migrate(database);
+    if (settings.maxPages !== null) database.exec(`PRAGMA max_page_count = ${settings.maxPages}`);
     return database;
   } catch (thrown) {
     if (database?.isOpen) database.close();

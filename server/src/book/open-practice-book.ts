@@ -13,6 +13,7 @@ import { practiceSettings } from "../practice/settings.ts";
 import { viewSession } from "../practice/view/view-session.ts";
 import { viewState } from "../practice/view/view-state.ts";
 import { BookError } from "./book-error.ts";
+import type { OpenSettings } from "./open-database.ts";
 import { openBookStore, type BookStore, type StoredTrajectory } from "./book-store.ts";
 
 /** What the book takes from outside. */
@@ -30,8 +31,8 @@ const hour = 3_600_000;
  * The practice behind one door: every change is a journal entry, durably written before it counts.
  * @throws BookError with one sentence where the file cannot be used.
  */
-export function openPracticeBook(file: string, effects: BookEffects): PracticeBook {
-  const store = openBookStore(file);
+export function openPracticeBook(file: string, effects: BookEffects, settings?: OpenSettings): PracticeBook {
+  const store = openBookStore(file, settings);
   try {
     return new JournaledBook(store, effects);
   } catch (thrown) {

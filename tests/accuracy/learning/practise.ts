@@ -10,8 +10,8 @@ import { readingAt } from "../../fakes/golfer-model.ts";
 import type { SimulatedGolfer } from "./draw-golfer.ts";
 import { learn, respond, sleep, untaught, type Reading } from "./two-rate-learner.ts";
 
-export const checkpoint = "arm-level-back";
-export const blocksPractised = 12;
+const checkpoint = "arm-level-back";
+const blocksPractised = 12;
 
 /** What an arm does with the practice rules. `cue`: what is set and locked once the baseline is known (felt minus wanted, metres); null leaves the rules alone. */
 export interface Arm {
@@ -30,7 +30,7 @@ export interface Course {
 }
 
 /** One checkpoint, wanted on the ball line, exaggerated to whichever side is needed. */
-export const drill: Drill = {
+const drill: Drill = {
   ...flatBack,
   id: "simulated",
   name: "Simulated",

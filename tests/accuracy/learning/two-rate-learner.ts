@@ -2,7 +2,7 @@
  * The two-rate model of motor adaptation: x(n+1) = A x(n) + B e(n) for a fast and a slow state, whose sum is the adaptation. Form and constants after Smith,
  * Ghazizadeh and Shadmehr 2006 (PLoS Biology), the constants from memory and not checked against the paper.
  */
-export const twoRate = { fastA: 0.59, fastB: 0.21, slowA: 0.992, slowB: 0.02 } as const;
+const twoRate = { fastA: 0.59, fastB: 0.21, slowA: 0.992, slowB: 0.02 } as const;
 
 export interface LearnerState {
   readonly fast: number;
@@ -11,7 +11,7 @@ export interface LearnerState {
 
 export const untaught: LearnerState = { fast: 0, slow: 0 };
 
-export const adaptation = ({ fast, slow }: LearnerState): number => fast + slow;
+const adaptation = ({ fast, slow }: LearnerState): number => fast + slow;
 
 /** After one rep with error `error` (metres). */
 export function learn({ fast, slow }: LearnerState, error: number): LearnerState {

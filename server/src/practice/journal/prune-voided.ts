@@ -2,11 +2,13 @@ import { bandSubjectAt } from "@overcue/shared-geometry/checkpoints";
 import type { PlaceCheckpoint } from "../drill/drill-schema.ts";
 import type { JournalEntry, RepRecord } from "./events.ts";
 
-/** The ids of the reps that are void now: the last word counts. */
+/** The ids of the reps that are void now: the last word counts, and only of reps that were made before it. */
 export function voidedReps(journal: readonly JournalEntry[]): ReadonlySet<string> {
+  const made = new Set<string>();
   const voided = new Set<string>();
   for (const { event } of journal) {
-    if (event.type === "rep-voided") voided.add(event.repId);
+    if (event.type === "rep-recorded") made.add(event.rep.id);
+    if (event.type === "rep-voided" && made.has(event.repId)) voided.add(event.repId);
     if (event.type === "rep-restored") voided.delete(event.repId);
   }
   return voided;
@@ -24,7 +26,9 @@ export function pruneVoided(journal: readonly JournalEntry[]): readonly JournalE
     if (event.type === "rep-recorded") {
       if (voided.has(event.rep.id)) return [];
       const corrected = corrections.get(event.rep.id);
-      return corrected ? [{ ...entry, event: { ...event, rep: correctRep(event.rep, corrected) } }] : [entry];
+      return corrected && corrected.size > 0
+        ? [{ ...entry, event: { ...event, rep: correctRep(event.rep, corrected) } }]
+        : [entry];
     }
     if (event.type === "rep-voided" || event.type === "rep-restored" || event.type === "reading-corrected") return [];
     const isAboutRep = event.type === "felt-answered" || event.type === "rep-starred";
@@ -37,10 +41,8 @@ type Corrections = ReadonlyMap<PlaceCheckpoint, number | null>;
 function correctionsOf(journal: readonly JournalEntry[]): ReadonlyMap<string, Corrections> {
   const all = new Map<string, Map<PlaceCheckpoint, number | null>>();
   for (const { event } of journal) {
-    if (event.type !== "reading-corrected") continue;
-    const ofRep = all.get(event.repId) ?? new Map<PlaceCheckpoint, number | null>();
-    ofRep.set(event.checkpoint, event.y);
-    all.set(event.repId, ofRep);
+    if (event.type === "rep-recorded") all.set(event.rep.id, new Map());
+    if (event.type === "reading-corrected") all.get(event.repId)?.set(event.checkpoint, event.y);
   }
   return all;
 }

@@ -11,6 +11,7 @@ export function adviseOn(book: GolferBook, practice: Practice): readonly string[
   return [
     ...leftOut(book),
     ...(book.offer ? [offerSentence(book.offer)] : []),
+    ...(drillOf(book, practice).checkpoints.length === 0 ? ["Choose a checkpoint and a band for the free drill."] : []),
     ...aboutBaseline(book, practice),
     ...(ladder.lastJudgement === null ? [] : [ladder.lastJudgement]),
     `${stages[ladder.stage].how}${ladder.rodBack ? " Rod back on for this block." : ""}`,
@@ -49,6 +50,5 @@ function aboutBaseline(book: GolferBook, practice: Practice): readonly string[] 
           `No baseline at ${missing.join(", ")}: fewer than ${fewest} reps were read there, so no carry-over is claimed.`,
         ]
       : []),
-    ...(drillOf(book, practice).checkpoints.length === 0 ? ["Choose a checkpoint and a band for the free drill."] : []),
   ];
 }
