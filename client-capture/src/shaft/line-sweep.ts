@@ -319,7 +319,7 @@ function takeBest(
     let through = 0;
     let throughTop = 0;
     for (let block = 3 * skip; block < blocks; block++) {
-      through += runs[(otherBlock + block) * width + i] as number;
+      through = Math.max(0, through + (runs[(otherBlock + block) * width + i] as number));
       if (through > throughTop) throughTop = through;
     }
     score -= throughWeight * throughTop;

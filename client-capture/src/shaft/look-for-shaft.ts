@@ -22,6 +22,8 @@ export interface ShaftSight {
   readonly hands: HandsTrack;
   readonly marks: BodyMarks;
   t: Milliseconds | null;
+  /** How far the last picture was more than another look at the same still things, 0 to 1. */
+  novelty: number;
 }
 
 /** `workingTorso`: how many working pixels a torso takes at most. */
@@ -38,6 +40,7 @@ export function openSight(tuning: ShaftTuning, workingTorso: number, rod: RodCol
     hands: startHandsTrack(),
     marks: makeBodyMarks(2 * half + 1),
     t: null,
+    novelty: 1,
   };
 }
 
@@ -58,8 +61,10 @@ export function lookForShaft(sight: ShaftSight, picture: Picture, t: Millisecond
   cutLineWindow(window, work, known ? background : null, centreX, centreY);
   if (body !== null) markBody(sight.marks, body, work.factor, centreX, centreY, hands.torso / work.factor, tuning);
   const moved = handsMoved(sight) / hands.torso / tuning.stillReach;
+  const still = known ? Math.exp(-moved * moved) : 1;
+  sight.novelty = 1 - still * (1 - Math.min(1, elapsed / tuning.stillLook));
   const look = {
-    still: known ? Math.exp(-moved * moved) : 1,
+    still,
     hands: sight.hands,
     marks: sight.marks,
     rodKnown: sight.rod !== null,

@@ -59,7 +59,7 @@ export const shaftTuning = {
   armTrust: 0.35,
   bodyTrust: 0.8,
   /** Share of what is found on the far side of the hands that counts against a line (a post runs through). */
-  throughWeight: 0.5,
+  throughWeight: 1.2,
   /** Evidence under which nothing is reported. Up: fewer false finds, more `lost`. */
   leastEvidence: 4,
   /**
@@ -72,6 +72,8 @@ export const shaftTuning = {
   clutterMost: 12,
   /** Odds gained per nat of evidence: neighbouring pixels and pictures are no independent witnesses. Up: bolder. */
   evidenceWeight: 0.7,
+  /** Seconds after which a second look at something still counts in full again: until then it is the same look. Up: slower to believe stills. */
+  stillLook: 0.25,
   /** Most nats a picture may add. */
   evidenceCap: 12,
   /** Chance that the shaft is seen at all in a picture. */
@@ -81,8 +83,8 @@ export const shaftTuning = {
   /** Chance per second of taking any direction at once (through end-on). */
   jump: 1.5,
   /** Where a shaft shows up: share that comes out anywhere, and how narrowly the rest lies about address. */
-  arrivalAnywhere: 0.4,
-  arrivalNarrowness: 2,
+  arrivalAnywhere: 0.25,
+  arrivalNarrowness: 3,
   /** Direction of the shaft at address in the picture of a camera down the line, right-handed, radians (y down). */
   addressDirection: 0.9,
   /** Wander of the turning rate, steps of the ladder per square root of a second. */

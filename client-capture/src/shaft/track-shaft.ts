@@ -38,6 +38,8 @@ export interface ShaftEvidence extends ShaftFinding {
   readonly handed: Handed;
   /** Evidence in nats for each direction of the sweep; empty where nobody knew where the hands were. */
   readonly sweep: Float32Array;
+  /** How far the picture is more than another look at the same still things, 0 to 1. */
+  readonly novelty: number;
 }
 
 /** Everything the tracker remembers. It is changed in place by `trackShaft`: its arrays are allocated once and used again. */
@@ -108,7 +110,7 @@ export function trackShaft(
     likelihood.fill(1);
     return { state, output: answer(state, { t, hands: null, candidates: [] }, nothing) };
   }
-  weighDirections(sight.sweep.evidence, tuning, likelihood);
+  weighDirections(sight.sweep.evidence, sight.novelty, tuning, likelihood);
   weighTurn(filter, likelihood);
   const finding = readPicture(state, picture, t);
   const output = answer(state, finding, sight.sweep.evidence);
@@ -147,6 +149,6 @@ function followShaft(sight: ShaftSight, shaft: Extract<ShaftInImage, { status: "
 function keep(state: ShaftTrackerState, finding: ShaftFinding, sweep: Float32Array): void {
   if (state.keepEvidence <= 0) return;
   const { evidence } = state;
-  evidence.push({ ...finding, handed: state.handed, sweep: sweep.slice() });
+  evidence.push({ ...finding, handed: state.handed, sweep: sweep.slice(), novelty: state.sight.novelty });
   while ((evidence[0]?.t ?? Infinity) < finding.t - state.keepEvidence) evidence.shift();
 }
