@@ -25,9 +25,9 @@ export function spreadCamera(camera: Camera, covariance: CameraCovariance): Came
   const moved = Array.from({ length: cameraParameters }, (_, column) => {
     const step = factor.getColumn(column);
     return {
-      up: moveCamera(camera, step),
+      up: moveCamera(upright, step),
       down: moveCamera(
-        camera,
+        upright,
         step.map((value) => -value),
       ),
     };

@@ -34,24 +34,28 @@ export const stationLimits = {
   greatestTurn: (3 * Math.PI) / 180,
   /** A stick farther than this (metres) from its stated place contradicts it. */
   greatestOff: 0.05,
-  /** Residual cost per measurement over which the fit is looked into. */
-  greatestCost: 9,
+  /** Squared sds a stick over which a fit is looked into, and over which it is called rough. */
+  greatestMisfit: 20,
+  /** Sds by which the focal length may leave what the lens is said to have; a wrong stick length shows here first. */
+  greatestFocalOff: 3,
+  roughMisfit: 8,
 } as const;
 
 /** For looking into a bad fit: sticks that may lie anyhow. */
 const anyhow: LayingSpread = { ballStickAlong: 0.5, otherStickAlong: 0.5, across: 0.3, turn: 0.3 };
 
-/** The verdict over a fitted station, with the first reason that applies. */
-export function judgeStation(question: {
+interface Question {
   readonly input: StationInput;
   readonly fit: StationFit;
   /** The fit to the picture seen in a mirror. */
   readonly reverse: () => StationFit;
-  readonly refit: (laying: LayingSpread) => StationFit;
-}): StationJudgement {
+  readonly refit: (input: StationInput) => StationFit;
+}
+
+/** The verdict over a fitted station, with the first reason that applies. */
+export function judgeStation(question: Question): StationJudgement {
   const { input, fit, reverse } = question;
-  const marks = 4 * input.sticks.length;
-  const cost = fit.leastSquares.cost / marks;
+  const cost = fit.leastSquares.cost / input.sticks.length;
   const { camera, covariance } = fit;
   const residualPixels = rootMeanSquarePixels(input, fit);
   const residualMillimetres = (1000 * residualPixels) / pixelsPerMetreAtBall(camera);
@@ -65,36 +69,32 @@ export function judgeStation(question: {
   });
 
   const limits = stationLimits;
-  if (cost > limits.greatestCost) {
-    if (reverse().leastSquares.cost / marks < Math.min(limits.greatestCost, cost / 4)) return refuse("mirrored");
+  if (cost > limits.greatestMisfit) {
+    if (reverse().leastSquares.cost / input.sticks.length < Math.min(limits.greatestMisfit, cost / 4))
+      return refuse("mirrored");
     return refuse(lookInto(question));
   }
   if (!fit.leastSquares.converged || !covariance) return refuse("does-not-fit");
+  if (fit.focalOff > limits.greatestFocalOff) return refuse("does-not-fit");
   if (camera.position.z < limits.lowestLens) return refuse("camera-on-ground");
   const looksAlong = camera.rotation[6] > Math.cos(Math.PI / 4);
   if (camera.position.x > -limits.nearestBehind || !looksAlong) return refuse("not-behind-golfer");
   if (residualMillimetres > limits.usableMillimetres) return refuse("does-not-fit");
   if (!(buttSd <= limits.usableButtSd)) return refuse("too-short");
-  const rough = residualMillimetres > limits.goodMillimetres;
+  const rough = residualMillimetres > limits.goodMillimetres || cost > limits.roughMisfit;
   const wide = buttSd > limits.goodButtSd;
   const caution = rough ? "marks-rough" : wide ? "spread-wide" : null;
   return { ...judged, refusal: null, verdict: caution ? "usable" : "good", caution };
 }
 
 /** Why a fit is bad: what would have to give for it to be good. */
-function lookInto({
-  input,
-  refit,
-}: {
-  readonly input: StationInput;
-  readonly refit: (laying: LayingSpread) => StationFit;
-}): StationRefusal {
-  const { greatestCost, greatestOff, greatestTurn } = stationLimits;
-  const loose = refit(anyhow).leastSquares;
-  if (loose.cost / (4 * input.sticks.length) > greatestCost) {
-    return input.gravity ? "tilt-contradicts" : "does-not-fit";
-  }
-  const laid = input.sticks.map((_, index) => laidAt(loose.parameters, index));
+function lookInto({ input, refit }: Pick<Question, "input" | "refit">): StationRefusal {
+  const { greatestMisfit, greatestOff, greatestTurn } = stationLimits;
+  const fits = (fit: StationFit): boolean => fit.leastSquares.cost / input.sticks.length <= greatestMisfit;
+  if (input.gravity && fits(refit({ ...input, gravity: null }))) return "tilt-contradicts";
+  const loose = refit({ ...input, laying: anyhow });
+  if (!fits(loose)) return "does-not-fit";
+  const laid = input.sticks.map((_, index) => laidAt(loose.leastSquares.parameters, index));
   const turns = laid.map(([, , turn]) => turn);
   if (Math.max(...turns) - Math.min(...turns) > greatestTurn) return "not-parallel";
   const across = laid.map(([, off]) => off);

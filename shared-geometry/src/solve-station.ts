@@ -65,13 +65,13 @@ const goodCost = 12;
 export function solveStation(input: StationInput): StationSolution {
   const early = checkStation(input);
   if (early) return refuse(early);
-  const upright = toRightHanded(input);
+  const upright = nearEndsFirst(toRightHanded(input));
   const fit = fitStation(upright);
   const judgement = judgeStation({
     input: upright,
     fit,
     reverse: () => fitStation(mirrored(upright)),
-    refit: (laying) => fitStation({ ...upright, laying }),
+    refit: fitStation,
   });
   if (judgement.refusal) return refuse(judgement.refusal);
   const { camera, covariance } = fit;
@@ -93,6 +93,8 @@ export interface StationFit {
   readonly camera: Camera;
   readonly covariance: CameraCovariance | null;
   readonly leastSquares: LeastSquaresFit;
+  /** How far the focal length lies from what was known of it beforehand, sds. */
+  readonly focalOff: number;
 }
 
 /**
@@ -155,8 +157,10 @@ function fitOnce(input: StationInput): StationFit {
     if (next.leastSquares.cost < best.leastSquares.cost) best = next;
   }
   const whole = best.leastSquares.covariance;
+  const camera = moveCamera(best.base, best.leastSquares.parameters);
   return {
-    camera: moveCamera(best.base, best.leastSquares.parameters),
+    camera,
+    focalOff: Math.abs(Math.log(camera.focal / priors.focal.focal)) / priors.focal.relativeSd,
     covariance: whole && whole.subMatrix(0, cameraParameters - 1, 0, cameraParameters - 1).to1DArray(),
     leastSquares: best.leastSquares,
   };
@@ -190,6 +194,13 @@ function priorsOf(input: StationInput): StationPriors {
     ball: input.ball ?? null,
     laying: input.laying ?? usualLaying,
   };
+}
+
+/** Handles dragged the wrong way round: the end nearer to a camera above the ground is the lower one in the picture. */
+function nearEndsFirst(input: StationInput): StationInput {
+  const inOrder = (stick: StickInImage): StickInImage =>
+    stick.near.at.y >= stick.far.at.y ? stick : { ...stick, near: stick.far, far: stick.near };
+  return { ...input, sticks: input.sticks.map(inOrder) };
 }
 
 /** A left-handed golfer's picture turned into a right-handed one; a right-handed one as it is. */

@@ -1,0 +1,138 @@
+import { describe, expect, it } from "vitest";
+import { defaultStation } from "@overcue/shared-geometry/default-station";
+import { worldPoint, imagePoint } from "@overcue/shared-geometry/point";
+import { angleApart, rotate } from "@overcue/shared-geometry/rotation";
+import { solveStation, type StationInput } from "@overcue/shared-geometry/solve-station";
+import { mirrorStick } from "@overcue/shared-geometry/stick-in-image";
+import { refusalSentences, stationRefusals, type StationRefusal } from "@overcue/shared-geometry/station-verdict";
+import { metres, pixels } from "@overcue/shared-geometry/units";
+import type { Camera } from "@overcue/shared-geometry/camera";
+import { markedSticks, phone } from "./marked-station.ts";
+
+const settings = defaultStation("7-iron", "right");
+const size = { width: pixels(720), height: pixels(1280) };
+const good = (): StationInput => ({ settings, ...size, sticks: markedSticks(phone(settings), settings) });
+
+function expectSame(found: Camera, camera: Camera, within: number): void {
+  const { x, y, z } = found.position;
+  expect(Math.hypot(x - camera.position.x, y - camera.position.y, z - camera.position.z)).toBeLessThan(within);
+  expect(angleApart(found.rotation, camera.rotation)).toBeLessThan(within);
+}
+
+describe("solving a station", () => {
+  it.each(["right", "left"] as const)("S1 gives back the camera that saw it, %s-handed", (handed) => {
+    const own = defaultStation("7-iron", handed);
+    const camera = phone(own);
+    const solved = solveStation({
+      settings: own,
+      ...size,
+      sticks: markedSticks(camera, own),
+      focal: { focal: 990, relativeSd: 0.15 },
+    });
+    if (solved.verdict === "refused") throw new Error(solved.reason);
+    expect(solved.verdict).toBe("good");
+    expect(solved.residualPixels).toBeLessThan(0.01);
+    expect(solved.camera.handed).toBe(handed);
+    expectSame(solved.camera, camera, 1e-3);
+  });
+
+  it("S2 needs two sticks only", () => {
+    const two = { ...settings, sticksPresent: ["ball-line", "heel-line"] as const };
+    const camera = phone(two);
+    const solved = solveStation({
+      settings: two,
+      ...size,
+      sticks: markedSticks(camera, two),
+      focal: { focal: 990, relativeSd: 0.15 },
+    });
+    if (solved.verdict === "refused") throw new Error(solved.reason);
+    expectSame(solved.camera, camera, 1e-3);
+  });
+
+  it("S3 takes a stick with a hidden end as a line", () => {
+    const camera = phone(settings);
+    const sticks = markedSticks(camera, settings).map((stick) => {
+      if (stick.line !== "toe-line") return stick;
+      const half = imagePoint((stick.near.at.x + stick.far.at.x) / 2, (stick.near.at.y + stick.far.at.y) / 2);
+      return { ...stick, far: { ...stick.far, at: half, isEnd: false } };
+    });
+    const solved = solveStation({ settings, ...size, sticks, focal: { focal: 990, relativeSd: 0.15 } });
+    if (solved.verdict === "refused") throw new Error(solved.reason);
+    expectSame(solved.camera, camera, 1e-3);
+  });
+
+  it("S3 notices itself that an end is hidden", () => {
+    const camera = phone(settings);
+    const sticks = markedSticks(camera, settings).map((stick) => {
+      if (stick.line !== "heel-line") return stick;
+      const half = imagePoint((stick.near.at.x + stick.far.at.x) / 2, (stick.near.at.y + stick.far.at.y) / 2);
+      return { ...stick, far: { ...stick.far, at: half } };
+    });
+    const solved = solveStation({ settings, ...size, sticks, focal: { focal: 990, relativeSd: 0.15 } });
+    if (solved.verdict === "refused") throw new Error(solved.reason);
+    expectSame(solved.camera, camera, 1e-3);
+  });
+
+  it("S3 does not mind which end of a stick was marked first", () => {
+    const input = good();
+    const turned = input.sticks.map((stick) => ({ ...stick, near: stick.far, far: stick.near }));
+    expect(solveStation({ ...input, sticks: turned })).toStrictEqual(solveStation(input));
+  });
+
+  it("S4 is surer with gravity than without", () => {
+    const camera = phone(settings);
+    const gravity = { down: rotate(camera.rotation, { x: 0, y: 0, z: -1 }), sd: 0.01 };
+    const without = solveStation(good());
+    const withIt = solveStation({ ...good(), gravity });
+    if (without.verdict === "refused" || withIt.verdict === "refused") throw new Error("refused");
+    for (let index = 0; index < 7; index++) {
+      expect(withIt.covariance[8 * index]).toBeLessThanOrEqual((without.covariance[8 * index] ?? 0) * 1.0001);
+    }
+    expect(withIt.covariance[24]).toBeLessThan(0.9 * (without.covariance[24] ?? 0));
+  });
+});
+
+describe("a station that cannot be used is refused with its sentence", () => {
+  const camera = phone(settings);
+  const sticks = markedSticks(camera, settings);
+  const turned = markedSticks(camera, settings, { "ball-line": [0, 0, 0.12], "heel-line": [0, 0, -0.12] });
+  const seenBy = (change: Parameters<typeof phone>[1]): StationInput => ({
+    ...good(),
+    sticks: markedSticks(phone(settings, change), settings),
+  });
+  const lied = { ...settings, heelLine: metres(1.35) };
+  const cases: readonly (readonly [StationRefusal, StationInput])[] = [
+    ["too-few-sticks", { ...good(), sticks: sticks.slice(0, 1) }],
+    ["too-few-sticks", { ...good(), sticks: sticks.slice(1) }],
+    ["distances-not-in-order", { ...good(), settings: { ...settings, heelLine: settings.toeLine } }],
+    ["not-a-place", { ...good(), ball: { at: imagePoint(Number.NaN, 3), sd: 2 } }],
+    ["too-short", { ...good(), sticks: sticks.map((stick) => ({ ...stick, far: stick.near })) }],
+    ["mirrored", { ...good(), sticks: sticks.map((stick) => mirrorStick(stick, size.width)) }],
+    ["not-parallel", { ...good(), sticks: turned }],
+    [
+      "distances-contradict",
+      { ...good(), settings: lied, gravity: { down: rotate(camera.rotation, { x: 0, y: 0, z: -1 }), sd: 0.01 } },
+    ],
+    ["tilt-contradicts", { ...good(), gravity: { down: { x: 0.5, y: 0.5, z: 0.707 }, sd: 0.02 } }],
+    ["camera-on-ground", seenBy({ position: worldPoint(-3, 0.5, 0.2), target: worldPoint(1, 0.5, 0.2) })],
+    ["not-behind-golfer", seenBy({ position: worldPoint(0.2, -3.5, 1), target: worldPoint(0.2, 0.4, 0.5) })],
+    ["does-not-fit", { ...good(), settings: { ...settings, stickLength: metres(0.6) } }],
+  ];
+
+  it.each(cases)("S5 %s", (reason, input) => {
+    expect(solveStation(input)).toStrictEqual({
+      verdict: "refused",
+      reason,
+      sentence: refusalSentences[reason].wrong,
+      whatToDo: refusalSentences[reason].cure,
+    });
+  });
+
+  it("S5 each reason of the list has a case and a sentence that ends", () => {
+    expect(new Set(cases.map(([reason]) => reason))).toStrictEqual(new Set(stationRefusals));
+    for (const reason of stationRefusals) {
+      expect(refusalSentences[reason].wrong).toMatch(/^[A-Z].*\.$/);
+      expect(refusalSentences[reason].cure).toMatch(/^[A-Z].*\.$/);
+    }
+  });
+});
