@@ -27,6 +27,8 @@ export interface ScriptedRelay {
   readonly hellos: readonly Hello[];
   /** What a command is answered; null for yes. */
   readonly refuseWith: (why: string | null) => void;
+  /** Says something again and again until the relay closes. */
+  readonly keepSaying: (everyMs: number, say: () => void) => void;
   readonly setSessionView: (view: SessionView) => void;
   /** Cuts every socket, as a relay that stops would. */
   readonly dropAll: () => void;
@@ -88,6 +90,7 @@ export async function startScriptedRelay(options: ScriptedRelayOptions): Promise
   const remembered = new Map<string, unknown>();
   let refusal: string | null = null;
   let away = false;
+  const timers: NodeJS.Timeout[] = [];
   let view: SessionView = { blocks: [], retentionTests: [], notes: [], feltGaps: [], reps: [] };
 
   io.use((socket, next) => {
@@ -139,6 +142,9 @@ export async function startScriptedRelay(options: ScriptedRelayOptions): Promise
     refuseWith: (why) => {
       refusal = why;
     },
+    keepSaying: (everyMs, say) => {
+      timers.push(setInterval(say, everyMs));
+    },
     setSessionView: (next) => {
       view = next;
     },
@@ -149,6 +155,7 @@ export async function startScriptedRelay(options: ScriptedRelayOptions): Promise
       io.disconnectSockets(true);
     },
     close: async () => {
+      for (const timer of timers) clearInterval(timer);
       await io.close();
     },
   };

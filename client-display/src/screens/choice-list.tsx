@@ -5,6 +5,8 @@ export interface Choice {
   readonly id: string;
   readonly label: string;
   readonly onChoose: () => void;
+  /** What Escape does, where the list stands in front of something. */
+  readonly closes?: boolean;
 }
 
 /** With one button the highlight goes on by itself, slowly enough to press in time. Milliseconds. */
@@ -30,7 +32,12 @@ export function ChoiceList({ choices, label }: { readonly choices: readonly Choi
     <ul className="choice-list" aria-label={label} ref={list} data-choices>
       {choices.map((choice, index) => (
         <li key={choice.id}>
-          <button type="button" data-choice={choice.id} onClick={choice.onChoose}>
+          <button
+            type="button"
+            data-choice={choice.id}
+            data-close={choice.closes === true ? true : undefined}
+            onClick={choice.onChoose}
+          >
             <span className="choice-number" aria-hidden="true">
               {index + 1}
             </span>

@@ -1,8 +1,9 @@
-import { bandIds, bandLabels, type BandId } from "@overcue/shared-geometry/bands";
+import { bandIds, type BandId } from "@overcue/shared-geometry/bands";
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import { useMemo, useRef } from "react";
 import { fitChoices } from "../sizes/fit-choices.ts";
 import { viewingOf } from "../store/display-settings.ts";
+import { shortBand } from "../words/band-words.ts";
 import { shortCheckpoint } from "../words/heading.ts";
 import { runCommand } from "../actions/run-command.ts";
 import { ChoiceList } from "./choice-list.tsx";
@@ -21,11 +22,14 @@ export function FeltQuestion({ repId, checkpoint }: FeltQuestionProps) {
   const root = useRef<HTMLElement>(null);
   const size = useElementSize(root);
   const sizes = useMemo(
-    () => (size === null ? null : fitChoices(size, viewingOf(settings), bandIds.length)),
+    () => (size === null ? null : fitChoices(size, viewingOf(settings), bandIds.length + 1)),
     [size, settings],
   );
   const choose = (band: BandId) => () => {
     void runCommand({ do: "answer-felt", repId, checkpoint, band }, parts);
+  };
+  const skip = (): void => {
+    void runCommand({ do: "skip-felt" }, parts);
   };
   return (
     <main
@@ -35,22 +39,15 @@ export function FeltQuestion({ repId, checkpoint }: FeltQuestionProps) {
       ref={root}
       style={{ fontSize: sizes?.mustRead ?? 20 }}
     >
-      <h1>Which band did it feel like?</h1>
+      <h1>Which band did you feel?</h1>
       <p className="felt-moment">{shortCheckpoint[checkpoint]}</p>
       <ChoiceList
         label="Bands, far to near"
-        choices={bandIds.map((band) => ({ id: band, label: bandLabels[band], onChoose: choose(band) }))}
+        choices={[
+          ...bandIds.map((band) => ({ id: band, label: shortBand(band), onChoose: choose(band) })),
+          { id: "skip", label: "skip", onChoose: skip, closes: true },
+        ]}
       />
-      <button
-        type="button"
-        className="close"
-        data-close
-        onClick={() => {
-          void runCommand({ do: "skip-felt" }, parts);
-        }}
-      >
-        Skip
-      </button>
     </main>
   );
 }

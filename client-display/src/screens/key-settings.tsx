@@ -4,9 +4,10 @@ export function KeySettings() {
   const { settings } = useParts();
   const letterKeys = useSettings((all) => all.letterKeys);
   const oneButton = useSettings((all) => all.oneButton);
+  const verdictSeconds = useSettings((all) => all.verdictSeconds);
   return (
     <section>
-      <h2>Keys and remotes</h2>
+      <h2>Keys, remotes, time</h2>
       <label className="chip">
         <input
           type="checkbox"
@@ -26,6 +27,19 @@ export function KeySettings() {
           }}
         />
         My remote has one button
+      </label>
+      <label className="field">
+        The answer to a rep stays, unless a new rep begins: <output>{verdictSeconds} s</output>
+        <input
+          type="range"
+          min={4}
+          max={60}
+          step={1}
+          value={Math.min(60, verdictSeconds)}
+          onChange={(event) => {
+            settings.setState({ verdictSeconds: Number(event.target.value) });
+          }}
+        />
       </label>
     </section>
   );

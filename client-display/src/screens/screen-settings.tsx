@@ -1,4 +1,4 @@
-import { fitSizes } from "../sizes/fit-sizes.ts";
+import { readableAt } from "../sizes/readable-from.ts";
 import { viewingOf } from "../store/display-settings.ts";
 import { CardRuler } from "./card-ruler.tsx";
 import { useParts, useSettings } from "./parts.ts";
@@ -7,7 +7,7 @@ import { RadioRow } from "./radio-row.tsx";
 export function ScreenSettings() {
   const { settings } = useParts();
   const all = useSettings((state) => state);
-  const fitted = fitSizes({ width: window.innerWidth, height: window.innerHeight }, viewingOf(all));
+  const fitted = readableAt({ width: window.innerWidth, height: window.innerHeight }, viewingOf(all));
   return (
     <section>
       <h2>Screen</h2>

@@ -1,5 +1,6 @@
 import { useMemo, useRef } from "react";
 import { fitSizes } from "../sizes/fit-sizes.ts";
+import { readableAt } from "../sizes/readable-from.ts";
 import { viewingOf } from "../store/display-settings.ts";
 import { useParts, useScreen, useSettings, useUi } from "./parts.ts";
 import { PlaceChoice } from "./place-choice.tsx";
@@ -20,7 +21,10 @@ export function SetUpScreen() {
     phones,
     capture,
     spaceClear,
-    readable: { ...sizes, viewingDistance: settings.viewingDistance },
+    readable: {
+      ...readableAt(size ?? { width: 1280, height: 800 }, viewingOf(settings)),
+      viewingDistance: settings.viewingDistance,
+    },
   });
   const start = (): void => {
     parts.ui.setState({ setUpDone: true, overlay: "none" });

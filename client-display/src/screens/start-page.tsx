@@ -43,7 +43,8 @@ export function startPage(role: Role, name: string, page: ReactNode): void {
     setTimeout(run, milliseconds);
   };
   followPassed(feed, store);
-  followVerdict({ store, ui, feed, now, later });
+  const staysFor = (): number => settings.getState().verdictSeconds * 1000;
+  followVerdict({ store, ui, feed, staysFor, now, later });
   const sound = openSound(store, settings, link.clock);
   root.render(<PartsContext value={{ store, settings, ui, feed, link, sound }}>{page}</PartsContext>);
 }

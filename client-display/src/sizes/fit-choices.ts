@@ -1,21 +1,26 @@
-import { pixels, type Pixels } from "@overcue/shared-geometry/units";
+import { metres, pixels, type Metres, type Pixels } from "@overcue/shared-geometry/units";
 import { requiredSizes, type ScreenSize, type ViewingSettings } from "./viewing-sizes.ts";
 
 /** Width of the longest choice with its number and margins, height of a choice, and of everything else, in font sizes. */
-const widestChoice = 9.2;
-const choiceHeight = 1.42;
-const otherHeight = 5.6;
+const widestChoice = 6.75;
+const choiceHeight = 1.37;
+const otherHeight = 3.7;
 
 export interface ChoiceSizes {
   readonly mustRead: Pixels;
   readonly meetsRule: boolean;
+  readonly readableFrom: Metres;
 }
 
 /** The size of a list that is chosen from at a distance: in two columns where they fit, shrunk where the screen is too small. */
 export function fitChoices({ width, height }: ScreenSize, viewing: ViewingSettings, choices: number): ChoiceSizes {
   const required = requiredSizes(viewing).mustRead;
   const largest = Math.max(...[1, 2].map((columns) => fontFor(columns)));
-  return { mustRead: pixels(Math.max(15, Math.min(required, largest))), meetsRule: largest >= required };
+  return {
+    mustRead: pixels(Math.max(15, Math.min(required, largest))),
+    meetsRule: largest >= required,
+    readableFrom: metres((viewing.distance * largest) / required),
+  };
 
   function fontFor(columns: number): number {
     const rows = Math.ceil(choices / columns);

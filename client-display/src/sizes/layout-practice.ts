@@ -7,8 +7,8 @@ export interface PracticeLayout {
   readonly side: "left" | "below";
 }
 
-/** Width of the widest line in the key word's place with its margins, in the key word's font sizes: "beyond the ball" at half size. */
-export const widestKeyLine = 3.4;
+/** Width of the widest line beside the ground with its margins, in the key word's font sizes: "shaft level down" at half size. */
+export const widestKeyLine = 3.6;
 
 /** Shares the screen between ground and words: beside each other on a wide screen, words below on a tall one. */
 export function layoutPractice({ width, height }: ScreenSize, keyWord: number, mustRead: number): PracticeLayout {

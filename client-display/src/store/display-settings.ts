@@ -23,6 +23,8 @@ export const displaySettingsSchema = placeSchema.extend({
   otherPlaces: z.record(z.string().max(40), placeSchema).default({}),
   /** Null until a bank card was held against the screen: 96 to the inch are assumed and said to be. */
   pixelsPerMillimetre: z.number().min(1).max(30).nullable().default(null),
+  /** How long the answer to a rep stays where no new rep begins. */
+  verdictSeconds: z.number().min(4).max(600).default(12),
   letterKeys: z.boolean().default(true),
   /** One button only: the highlight moves by itself and the button chooses. */
   oneButton: z.boolean().default(false),

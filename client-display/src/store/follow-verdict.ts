@@ -2,8 +2,6 @@ import type { LiveFeed } from "../link/live-feed.ts";
 import type { ScreenStore } from "./screen-store.ts";
 import type { UiStore } from "./ui-store.ts";
 
-/** A verdict stays until the next rep begins, but no longer than this. Milliseconds. */
-export const verdictStays = 12_000;
 /** The end of one rep is not the beginning of the next: movement closes a verdict only after this. */
 const verdictLeast = 1_500;
 
@@ -11,12 +9,14 @@ export interface FollowVerdictParts {
   readonly store: ScreenStore;
   readonly ui: UiStore;
   readonly feed: LiveFeed;
+  /** How long a verdict stays where no new rep begins, milliseconds. */
+  readonly staysFor: () => number;
   readonly now: () => number;
   readonly later: (run: () => void, milliseconds: number) => void;
 }
 
 /** Puts each new verdict on the screen and takes it off again. The verdict that was there when the page opened is old. */
-export function followVerdict({ store, ui, feed, now, later }: FollowVerdictParts): void {
+export function followVerdict({ store, ui, feed, staysFor, now, later }: FollowVerdictParts): void {
   let known: string | null | undefined;
   let shownAt = 0;
   const hide = (repId: string): void => {
@@ -33,7 +33,7 @@ export function followVerdict({ store, ui, feed, now, later }: FollowVerdictPart
     ui.setState({ verdictShown: repId });
     later(() => {
       hide(repId);
-    }, verdictStays);
+    }, staysFor());
   });
   feed.subscribe(() => {
     const shown = ui.getState().verdictShown;

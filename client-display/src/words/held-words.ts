@@ -6,7 +6,7 @@ export function heldWords(practice: PracticeState | null, phones: number): strin
   if (practice === null) return null;
   if (practice.paused) return "paused";
   if (practice.mode === "baseline") return "swing as usual";
-  if (practice.mode === "retention-test") return "test: no answers";
+  if (practice.mode === "retention-test") return "test:\nno answers";
   if (practice.view === "quiet") return "answers only";
   return practice.nextRepAnswered ? null : "silent rep";
 }

@@ -1,9 +1,9 @@
-import { bandLabels, type BandId } from "@overcue/shared-geometry/bands";
+import type { BandId } from "@overcue/shared-geometry/bands";
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import type { Estimate } from "@overcue/shared-geometry/wire/estimate";
 import { liveSubject } from "../ground-view/live-subject.ts";
 import { stalePicture } from "../ground-view/live-on-ground.ts";
-import { bandLines } from "./band-words.ts";
+import { bandLines, shortBand } from "./band-words.ts";
 import { shaftReasonWords, undefinedReasonWords } from "./reasons.ts";
 
 /** What stands in the key word's place. `sure` is one band; `unsure` names two; `none` says why there is no band. */
@@ -12,7 +12,8 @@ export type KeyWord =
   | { readonly kind: "unsure"; readonly bands: readonly [BandId, BandId]; readonly lines: readonly string[] }
   | { readonly kind: "none"; readonly lines: readonly string[] };
 
-export const noWord = (words: string): KeyWord => ({ kind: "none", lines: [words] });
+/** The reason in place of a word; a line break in it starts a new line. */
+export const noWord = (words: string): KeyWord => ({ kind: "none", lines: words.split("\n") });
 
 /** The word for an estimate. `age`: milliseconds since its picture was taken; null where the clocks are not matched yet. */
 export function keyWordOf(estimate: Estimate | null, age: number | null, aimedAt: CheckpointId | null): KeyWord {
@@ -30,7 +31,7 @@ export function decidedWord(decision: Extract<Estimate["readOuts"]["buttPoint"],
   return {
     kind: "unsure",
     bands: [first, second],
-    lines: ["unsure:", bandLabels[first], `or ${bandLabels[second]}`],
+    lines: ["unsure:", shortBand(first), `or ${shortBand(second)}`],
   };
 }
 

@@ -91,7 +91,7 @@ export const views: readonly View[] = [
     name: "verdict",
     page: "ground",
     screen: "verdict",
-    settings: practised,
+    settings: { ...practised, verdictSeconds: 600 },
     after: async (page, relay) => {
       await page.click("[data-main]");
       await page.waitForSelector("[data-screen=practice]");
@@ -199,7 +199,7 @@ async function startPractice(page: Page, relay: ScriptedRelay): Promise<void> {
   );
 }
 
-/** Live estimates until the big word stands. */
+/** Live estimates from now on; waits until the big word stands. */
 async function say(
   page: Page,
   relay: ScriptedRelay,
@@ -207,15 +207,11 @@ async function say(
   make: (sequence: number) => ReturnType<typeof liveEstimate>,
 ): Promise<void> {
   let sequence = 0;
-  const timer = setInterval(() => {
+  relay.keepSaying(40, () => {
     sequence++;
     relay.say.estimate(make(sequence));
-  }, 40);
-  try {
-    await page.waitForSelector(`[data-part=key-word][data-kind=${kind}]`);
-  } finally {
-    clearInterval(timer);
-  }
+  });
+  await page.waitForSelector(`[data-part=key-word][data-kind=${kind}]`);
 }
 
 function overlay(key: string): (page: Page) => Promise<void> {

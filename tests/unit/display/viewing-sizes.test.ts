@@ -1,6 +1,7 @@
 import { metres } from "@overcue/shared-geometry/units";
 import { fitChoices } from "@overcue/client-display/sizes/fit-choices";
 import { fitSizes } from "@overcue/client-display/sizes/fit-sizes";
+import { readableAt } from "@overcue/client-display/sizes/readable-from";
 import { fitVerdict } from "@overcue/client-display/sizes/fit-verdict";
 import { layoutPractice } from "@overcue/client-display/sizes/layout-practice";
 import {
@@ -39,9 +40,9 @@ describe("D4 sizes from the viewing distance", () => {
   test("D4 a screen meets the rule exactly up to the distance that it names", () => {
     fc.assert(
       fc.property(screen, viewing, (size, seen) => {
-        const { readableFrom } = fitSizes(size, seen);
-        expect(fitSizes(size, { ...seen, distance: metres(readableFrom * 0.999) }).meetsRule).toBe(true);
-        expect(fitSizes(size, { ...seen, distance: metres(readableFrom * 1.001) }).meetsRule).toBe(false);
+        const { readableFrom } = readableAt(size, seen);
+        expect(readableAt(size, { ...seen, distance: metres(readableFrom * 0.999) }).meetsRule).toBe(true);
+        expect(readableAt(size, { ...seen, distance: metres(readableFrom * 1.001) }).meetsRule).toBe(false);
       }),
     );
   });
