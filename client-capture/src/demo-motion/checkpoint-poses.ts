@@ -160,7 +160,7 @@ export function checkpointPoses(golfer: DemoGolfer, places: DemoPlaces, shift: H
       trailHeelLift: 0.22,
       faceYaw: -1.6,
       faceLift: 0.3,
-      ...at(0.0, 1.03, 1.58),
+      ...at(0.0, 1.0, 1.61),
     },
     { x: -0.8, y: 0.46, z: -0.38 },
     -3 * quarter,

@@ -118,7 +118,8 @@ function finishAndReturn(poses: CheckpointPoses, tempo: DemoTempo): Step[] {
     { after: 0.27 * tempo.downswing, pose: poses.armLevelThrough, how: "pass" },
     { after: 0.7 * tempo.downswing + 0.3, pose: poses.finish, how: "rest", mark: "through" },
     { after: 0.8, pose: poses.finish, how: "rest" },
-    { after: 1.2, pose: forward(poses), how: "pass" },
+    { after: 0.8, pose: poses.armLevelThrough, how: "pass" },
+    { after: 0.6, pose: forward(poses), how: "pass" },
     { after: 1, pose: poses.address, how: "rest" },
   ];
 }

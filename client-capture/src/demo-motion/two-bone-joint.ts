@@ -15,7 +15,7 @@ export function twoBoneJoint(
   const axis = normalise(line) ?? { x: 0, y: 0, z: -1 };
   const { upper, lower } = bones;
   const most = (upper + lower) * 0.9995;
-  const least = Math.abs(upper - lower) * 1.05 + 0.02;
+  const least = Math.abs(upper - lower) + 0.008;
   const reach = Math.min(most, Math.max(least, lengthOf(line)));
   const run = (upper * upper - lower * lower + reach * reach) / (2 * reach);
   const rise = Math.sqrt(Math.max(0, upper * upper - run * run));

@@ -29,8 +29,8 @@ export interface DemoPage {
   open(show: DemoShow): { readonly camera: Camera; readonly checkpoints: readonly DemoCheckpoint[] };
   /** The next picture, kept for `pixels`; null at the end. */
   next(): Promise<ShownFrame | null>;
-  /** RGBA of the picture kept, row-major. */
-  pixels(): number[];
+  /** The picture kept, RGBA row-major, in base64. */
+  pixels(): string;
   /** Sends the picture kept, as planar 4:2:0, to the page's server. */
   send(): Promise<void>;
   checkpoints(): readonly DemoCheckpoint[];
@@ -69,7 +69,11 @@ const page: DemoPage = {
     kept = { data: context.getImageData(0, 0, width, height).data, width, height };
     return { captureTime, index, truth, width, height };
   },
-  pixels: () => [...(kept?.data ?? [])],
+  pixels() {
+    let text = "";
+    for (const byte of kept?.data ?? []) text += String.fromCharCode(byte);
+    return btoa(text);
+  },
   async send() {
     if (!kept) throw new Error("no picture yet");
     await fetch("/picture", { method: "POST", body: i420FromRgba(kept.data, kept.width, kept.height) });
