@@ -5,12 +5,13 @@ import { figuresOf } from "./figures.ts";
 import { judgeRows } from "./judge-rows.ts";
 import { methods } from "./judge-scene.ts";
 import { notes } from "./notes.ts";
+import { judgeRealClips } from "./real-clips.ts";
 import { scenesInRow } from "./rows.ts";
 import { countGoals, missedGoals, tableOf, type Line } from "./table.ts";
 
 /**
  * npm run accuracy:shaft [-- --row NAME] [--seed N] [--short] [--workers N]
- * Without --row, --seed and --short the table goes to RESULTS.md.
+ * The row "real" is the real clips beside the checkout. Without --row, --seed and --short the table goes to RESULTS.md.
  */
 const { values } = parseArgs({
   options: {
@@ -20,9 +21,10 @@ const { values } = parseArgs({
     workers: { type: "string", default: "2" },
   },
 });
+const whole = values.row === undefined && values.seed === undefined && !values.short;
 const wanted = conditionNames.filter((name) => values.row === undefined || name === values.row);
-if (wanted.length === 0) {
-  console.error(`There is no row "${values.row ?? ""}". Rows: ${conditionNames.join(", ")}.`);
+if (wanted.length === 0 && values.row !== "real") {
+  console.error(`There is no row "${values.row ?? ""}". Rows: ${conditionNames.join(", ")}, real.`);
   process.exit(2);
 }
 const seedsOf = (name: ConditionName): readonly number[] => {
@@ -40,17 +42,19 @@ const lines: Line[] = wanted.flatMap((name) => {
 });
 const told = lines.filter((line) => line.figures.frames > 0);
 const table = tableOf(told);
-const missed = missedGoals(told);
-const goals = countGoals(told);
-const summary = `accuracy:shaft: ${goals - missed.length} of ${goals} goals met over ${tasks.length} scenes${missed.length > 0 ? "; missed ones are marked in the table" : ""}.`;
-console.log(`${table}\n\n${missed.map((text) => `missed: ${text}`).join("\n")}\n${summary}`);
-if (values.row === undefined && values.seed === undefined && !values.short) {
+const real = whole || values.row === "real" ? await judgeRealClips() : [];
+const missed = [...missedGoals(told), ...real.flatMap((result) => result.missed)];
+const goals = countGoals(told) + real.reduce((sum, result) => sum + result.goals, 0);
+const realLines = real.flatMap((result) => result.lines).join("\n");
+const summary = `accuracy:shaft: ${goals - missed.length} of ${goals} goals met over ${tasks.length} scenes${missed.length > 0 ? "; missed ones are marked" : ""}.`;
+console.log(`${table}\n\n${realLines}\n\n${missed.map((text) => `missed: ${text}`).join("\n")}\n${summary}`);
+if (whole) {
   writeSection(
     "shaft",
     "The shaft in the picture",
     "npm run accuracy:shaft",
     new Date(),
-    `${notes}\n\n${table}\n\n${summary}`,
+    `${notes}\n\n${table}\n\n${realLines}\n\n${summary}`,
   );
 }
 process.exitCode = missed.length > 0 ? 1 : 0;

@@ -3,7 +3,8 @@ import { wholeOf, type Rectangle } from "../canvas.ts";
 import type { Tile } from "../noise-tile.ts";
 import type { Random } from "../random.ts";
 import type { SceneSettings } from "../scene-settings.ts";
-import { develop, finish, makePlanes, makeSensor, type Planes, type Sensor } from "./develop.ts";
+import { develop, finish, makeSensor, type Sensor } from "./develop.ts";
+import { makePlanes, type Planes } from "./planes.ts";
 import { lampAt } from "./lamp-at.ts";
 
 /** Turns the light gathered inside a rectangle into the whole picture of that moment. */
