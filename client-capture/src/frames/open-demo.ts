@@ -10,10 +10,13 @@ import {
   type DemoRepPlan,
 } from "../demo-motion/demo-golfer-settings.ts";
 import type { OpenedSource } from "../session/phone-session.ts";
+import { rendersInSoftware } from "../workers/renders-in-software.ts";
 import { DemoGolferSource } from "./demo-golfer/demo-golfer-source.ts";
 import { seededRandom } from "./demo-golfer/seeded-random.ts";
 
-const framesPerSecond = 30;
+/** Drawn without a graphics processor a full picture takes a second: a smaller show, with fewer pictures, is then better to look at. */
+const full = { width: 720, height: 1280, framesPerSecond: 30 };
+const small = { width: 450, height: 800, framesPerSecond: 15 };
 const lookFor = 1.5;
 
 const rehearsal = (flatToSteep: number, at: CheckpointId): DemoRepPlan => ({
@@ -46,8 +49,9 @@ const show: DemoPlan = {
  */
 export function openDemo(): Promise<OpenedSource> {
   const { station } = usualGolfer;
+  const { width, height, framesPerSecond } = rendersInSoftware() ? small : full;
   const source = new DemoGolferSource({
-    camera: defaultCamera(pixels(720), pixels(1280), station.handed),
+    camera: defaultCamera(pixels(width), pixels(height), station.handed),
     framesPerSecond,
     pace: null,
     rodColour: "orange",

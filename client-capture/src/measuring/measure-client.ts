@@ -1,8 +1,12 @@
+import type { Point } from "@overcue/shared-geometry/point";
+import type { StationLine, StationSettings } from "@overcue/shared-geometry/station";
 import type { Body } from "../pipeline/body.ts";
 import type { Configuration } from "../pipeline/configuration.ts";
 import type { ClipAnswer } from "../pipeline/finish-clip.ts";
 import type { RepReading } from "../pipeline/rep-readings.ts";
 import type { StepOutput } from "../pipeline/step.ts";
+import type { FoundStation } from "../station/find-sticks.ts";
+import type { SnappedStick } from "../station/snap-stick.ts";
 import type { FromMeasureWorker, ToMeasureWorker } from "../workers/measure-messages.ts";
 
 export interface Measured {
@@ -18,13 +22,20 @@ export interface MeasureClient {
   /** Takes `image` over. Rejects where this picture could not be measured; the next one may be given all the same. */
   measure(image: VideoFrame | ImageBitmap, rotation: 0 | 90 | 180 | 270, t: number): Promise<Measured>;
   finish(): Promise<ClipAnswer>;
+  /** Keeps the newest picture for the two below. */
+  freeze(): Promise<{ readonly width: number; readonly height: number }>;
+  findSticks(settings: StationSettings): Promise<FoundStation>;
+  snapStick(line: StationLine, near: Point<"image">, far: Point<"image">): Promise<SnappedStick>;
   close(): void;
 }
 
-type Waiting = { readonly reject: (error: Error) => void } & (
-  | { readonly for: "measured"; readonly resolve: (answer: Measured) => void }
-  | { readonly for: "finished"; readonly resolve: (answer: ClipAnswer) => void }
-);
+type Answer = Exclude<FromMeasureWorker, { told: "failed" }>;
+type Told<T extends Answer["told"]> = Extract<Answer, { told: T }>;
+
+interface Waiting {
+  readonly resolve: (answer: Answer) => void;
+  readonly reject: (error: Error) => void;
+}
 
 export function startMeasureClient(): MeasureClient {
   const worker = new Worker(new URL("../workers/measure.worker.ts", import.meta.url), {
@@ -46,10 +57,22 @@ export function startMeasureClient(): MeasureClient {
   worker.onmessage = ({ data }: MessageEvent<FromMeasureWorker>) => {
     const asked = waiting.get(data.id);
     waiting.delete(data.id);
-    if (asked === undefined) return;
-    if (data.told === "failed") asked.reject(new Error(data.why));
-    else if (data.told === "measured" && asked.for === "measured") asked.resolve(data);
-    else if (data.told === "finished" && asked.for === "finished") asked.resolve(data.answer);
+    if (data.told === "failed") asked?.reject(new Error(data.why));
+    else asked?.resolve(data);
+  };
+  /** Asks under a new id and waits for the answer of that kind. */
+  const ask = async <T extends Answer["told"]>(
+    told: T,
+    message: (id: number) => ToMeasureWorker,
+    transfer: Transferable[] = [],
+  ): Promise<Told<T>> => {
+    const id = nextId++;
+    const answer = await new Promise<Answer>((resolve, reject) => {
+      waiting.set(id, { resolve, reject });
+      post(message(id), transfer);
+    });
+    if (answer.told !== told) throw new Error(`The measuring worker answered ${answer.told} where ${told} was asked.`);
+    return answer as Told<T>;
   };
   return {
     start(configuration, keepForClip) {
@@ -58,18 +81,12 @@ export function startMeasureClient(): MeasureClient {
     tellBody(body) {
       post({ do: "body", body });
     },
-    measure: (image, rotation, t) =>
-      new Promise((resolve, reject) => {
-        const id = nextId++;
-        waiting.set(id, { for: "measured", resolve, reject });
-        post({ do: "measure", id, image, rotation, t }, [image]);
-      }),
-    finish: () =>
-      new Promise((resolve, reject) => {
-        const id = nextId++;
-        waiting.set(id, { for: "finished", resolve, reject });
-        post({ do: "finish", id });
-      }),
+    measure: (image, rotation, t) => ask("measured", (id) => ({ do: "measure", id, image, rotation, t }), [image]),
+    finish: async () => (await ask("finished", (id) => ({ do: "finish", id }))).answer,
+    freeze: async () => (await ask("frozen", (id) => ({ do: "freeze", id }))).picture,
+    findSticks: async (settings) => (await ask("sticks", (id) => ({ do: "find-sticks", id, settings }))).station,
+    snapStick: async (line, near, far) =>
+      (await ask("snapped", (id) => ({ do: "snap-stick", id, line, near, far }))).snapped,
     close() {
       worker.terminate();
       failAll("Measuring was stopped.");

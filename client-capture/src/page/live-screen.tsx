@@ -85,8 +85,8 @@ function Numbers() {
   if (source === null) return null;
   return (
     <p className="numbers">
-      {sourceWords[source.kind]} {source.width} × {source.height}, {Math.round(frames)} pictures and {Math.round(poses)}{" "}
-      poses a second
+      {sourceWords[source.kind]} {source.width} × {source.height}, pictures a second {Math.round(frames)}, poses{" "}
+      {Math.round(poses)}
       <br />
       {failed === 0 ? "No picture failed" : `${failed} pictures failed`}, {reps} reps
       {unsent > 0 && `, ${unsent} not sent yet`}

@@ -1,5 +1,6 @@
 import { ChooseScreen } from "./choose-screen.tsx";
 import { LiveScreen } from "./live-screen.tsx";
+import { StationScreen } from "../setup/station-screen.tsx";
 import { PracticeScreen } from "./practice-screen.tsx";
 import { usePhoneState } from "./use-phone.ts";
 
@@ -9,8 +10,9 @@ export function PhonePage() {
     case "choose":
       return <ChooseScreen />;
     case "live":
-    case "station":
       return <LiveScreen />;
+    case "station":
+      return <StationScreen />;
     case "practice":
       return <PracticeScreen />;
   }

@@ -22,14 +22,29 @@ export interface RunParts {
   readonly now: () => number;
   readonly wait: (milliseconds: number) => Promise<void>;
   readonly stopped: () => boolean;
+  /** While true no picture is asked for. */
+  readonly paused: () => boolean;
 }
+
+/** How often a paused run looks whether it goes on, milliseconds. */
+const pauseStep = 100;
 
 /**
  * Pulls pictures until the source ends or the run is stopped. One picture is being measured at a time; the pose model gets a copy whenever
  * it is free. A picture that fails is told and counted, and the next one is asked for.
  * @throws Error with a sentence for the golfer where the source itself breaks.
  */
-export async function runSource({ source, clock, pose, measure, hooks, now, wait, stopped }: RunParts): Promise<void> {
+export async function runSource({
+  source,
+  clock,
+  pose,
+  measure,
+  hooks,
+  now,
+  wait,
+  stopped,
+  paused,
+}: RunParts): Promise<void> {
   let posing = false;
 
   const offerToPose = async ({ image, rotation, captureTime }: CapturedFrame): Promise<void> => {
@@ -56,7 +71,12 @@ export async function runSource({ source, clock, pose, measure, hooks, now, wait
     hooks.onFailed(error instanceof Error ? error.message : String(error));
   };
 
-  for (let frame = await source.next(); frame !== null; frame = await source.next()) {
+  const next = async (): Promise<CapturedFrame | null> => {
+    while (paused() && !stopped()) await wait(pauseStep);
+    return await source.next();
+  };
+
+  for (let frame = await next(); frame !== null; frame = await next()) {
     if (stopped()) {
       frame.image.close();
       return;

@@ -6,7 +6,7 @@ import type { SourceInfo } from "../frames/frame-source.ts";
 import type { Configuration } from "../pipeline/configuration.ts";
 
 /** A camera solved from the sticks, with the station it was solved for. */
-export type SolvedStation = Pick<Configuration, "settings" | "camera" | "calibration">;
+export type SolvedStation = Configuration;
 
 interface Known {
   readonly source: SourceInfo;
@@ -20,14 +20,14 @@ const fits = ({ camera }: SolvedStation, { width, height }: SourceInfo): boolean
   camera !== null && camera.width === width && camera.height === height;
 
 /**
- * What the stages are told about a source: the demo golfer's own camera and station, else the solved station, else the lines and the hand that
+ * What the stages are told about a source: the solved station, else the demo golfer's own camera and station, else the lines and the hand that
  * the relay's practice has, seen through an assumed camera and marked so.
  */
 export function configurationFor({ source, demoSettings, solved, practice }: Known): Configuration {
+  if (solved !== null && fits(solved, source)) return solved;
   if (source.kind === "demo" && source.knownCamera !== null && demoSettings !== null) {
     return { settings: demoSettings, camera: source.knownCamera, calibration: "demo" };
   }
-  if (solved !== null && fits(solved, source)) return solved;
   return { settings: settingsFrom(practice), camera: null, calibration: "uncalibrated" };
 }
 

@@ -1,7 +1,8 @@
+import { defaultStation } from "@overcue/shared-geometry/default-station";
 import type { StationSettings } from "@overcue/shared-geometry/station";
 import type { PracticeState } from "@overcue/shared-geometry/wire/practice";
 import type { CameraSource } from "../frames/camera-source.ts";
-import type { CapturedFrame, FrameSource } from "../frames/frame-source.ts";
+import type { CapturedFrame, FrameSource, SourceInfo } from "../frames/frame-source.ts";
 import type { Uplink } from "../link/open-uplink.ts";
 import type { RepBox } from "../link/rep-box.ts";
 import { startMeasureClient, type Measured } from "../measuring/measure-client.ts";
@@ -10,6 +11,9 @@ import type { StepOutput } from "../pipeline/step.ts";
 import type { PoseClient } from "../pose/pose-client.ts";
 import { runSource } from "../running/run-source.ts";
 import { liveClock, playingClock } from "../running/source-clock.ts";
+import { rememberedStation } from "../setup/station-memory.ts";
+import { startStationSetUp, type StationSetUp } from "../setup/station-set-up.ts";
+import { createStationStore, type StationStore } from "../setup/station-store.ts";
 import { configurationFor, type SolvedStation } from "./configuration-for.ts";
 import { findWarnings } from "./find-warnings.ts";
 import { keepAwake } from "./keep-awake.ts";
@@ -40,6 +44,8 @@ export interface PhoneSession {
   setTorch(on: boolean): Promise<void>;
   /** A camera solved from the sticks; what is measured from here on goes through it. */
   setStation(solved: SolvedStation | null): void;
+  /** Begins a set-up of the sticks over the newest picture. */
+  startStation(): StationSetUp;
   tellPractice(practice: PracticeState): void;
 }
 
@@ -71,7 +77,9 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
   let run: Run | null = null;
   let painter: Painter | null = null;
   let solved: SolvedStation | null = null;
+  let solvedFor: SourceInfo["kind"] | null = null;
   let practice: PracticeState | null = null;
+  let stationStore: StationStore | null = null;
   let sequence = 0;
 
   const configure = (current: Run): void => {
@@ -126,6 +134,11 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
         now,
         wait: (milliseconds) => new Promise((resolve) => setTimeout(resolve, milliseconds)),
         stopped: () => current.stopped,
+        // A clip waits while its sticks are set; a camera goes on, so that a new picture can be taken.
+        paused: () =>
+          source.info.kind !== "camera" &&
+          store.getState().screen === "station" &&
+          stationStore?.getState().picture !== null,
         hooks: {
           onPicture: (frame) => painter?.picture(frame),
           onMeasured,
@@ -167,6 +180,9 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
     });
   }
 
+  const startingSettings = (): StationSettings =>
+    run?.configuration.settings ?? defaultStation("7-iron", practice?.golfer.handed ?? "right");
+
   return {
     async open(what, openSource) {
       stop();
@@ -177,9 +193,11 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
         const { source, settings, camera } = opened;
         // A clip that nobody looks at yet can wait; a live picture is shown while the model warms up.
         if (source.info.kind !== "camera") await parts.poseSettled;
-        const configuration = configurationFor({ source: source.info, demoSettings: settings, solved, practice });
         // Another source may have been chosen while this one opened.
         stop();
+        // A camera on a tripod stays where it is; a clip and the demo golfer have places of their own.
+        if (solvedFor !== source.info.kind || source.info.kind !== "camera") solved = null;
+        const configuration = configurationFor({ source: source.info, demoSettings: settings, solved, practice });
         current = { opened, stopped: false, configuration };
         run = current;
         configure(current);
@@ -212,7 +230,15 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
     },
     setStation(next) {
       solved = next;
+      solvedFor = run?.opened.source.info.kind ?? null;
       reconfigure();
+    },
+    startStation() {
+      const remembered = rememberedStation();
+      stationStore = createStationStore(solved?.settings ?? remembered?.settings ?? startingSettings());
+      const marks = remembered?.sticks.map((stick) => ({ stick, placed: "guessed" as const })) ?? [];
+      stationStore.setState({ sticks: marks });
+      return startStationSetUp(stationStore, measure);
     },
     tellPractice(next) {
       const before = practice;

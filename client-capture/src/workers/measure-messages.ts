@@ -1,7 +1,11 @@
+import type { Point } from "@overcue/shared-geometry/point";
+import type { StationLine, StationSettings } from "@overcue/shared-geometry/station";
 import type { Body } from "../pipeline/body.ts";
 import type { Configuration } from "../pipeline/configuration.ts";
 import type { ClipAnswer } from "../pipeline/finish-clip.ts";
 import type { RepReading } from "../pipeline/rep-readings.ts";
+import type { FoundStation } from "../station/find-sticks.ts";
+import type { SnappedStick } from "../station/snap-stick.ts";
 import type { StepOutput } from "../pipeline/step.ts";
 
 export type ToMeasureWorker =
@@ -17,6 +21,16 @@ export type ToMeasureWorker =
       readonly rotation: 0 | 90 | 180 | 270;
       readonly t: number;
     }
+  /** Keeps the newest picture for finding sticks in it. */
+  | { readonly do: "freeze"; readonly id: number }
+  | { readonly do: "find-sticks"; readonly id: number; readonly settings: StationSettings }
+  | {
+      readonly do: "snap-stick";
+      readonly id: number;
+      readonly line: StationLine;
+      readonly near: Point<"image">;
+      readonly far: Point<"image">;
+    }
   /** The clip is at its end: go over all of it once more, both ways in time. */
   | { readonly do: "finish"; readonly id: number };
 
@@ -30,4 +44,11 @@ export type FromMeasureWorker =
       readonly tookMs: number;
     }
   | { readonly told: "finished"; readonly id: number; readonly answer: ClipAnswer }
+  | {
+      readonly told: "frozen";
+      readonly id: number;
+      readonly picture: { readonly width: number; readonly height: number };
+    }
+  | { readonly told: "sticks"; readonly id: number; readonly station: FoundStation }
+  | { readonly told: "snapped"; readonly id: number; readonly snapped: SnappedStick }
   | { readonly told: "failed"; readonly id: number; readonly why: string };

@@ -5,6 +5,9 @@ import type { Configuration } from "../pipeline/configuration.ts";
 import { finishClip } from "../pipeline/finish-clip.ts";
 import { finishLiveRep } from "../pipeline/finish-live-rep.ts";
 import { startStep, step, type StepOutput, type StepState } from "../pipeline/step.ts";
+import type { Picture } from "../picture/picture.ts";
+import { findSticks } from "../station/find-sticks.ts";
+import { snapStick } from "../station/snap-stick.ts";
 import type { FromMeasureWorker, ToMeasureWorker } from "./measure-messages.ts";
 import { PictureReader } from "./picture-reader.ts";
 
@@ -23,6 +26,9 @@ interface Run {
 const reader = new PictureReader();
 let run: Run | null = null;
 let body: Body | null = null;
+/** A picture's arrays are made anew for each one, so that keeping it copies nothing. */
+let newest: Picture | null = null;
+let frozen: Picture | null = null;
 
 const tell = (message: FromMeasureWorker): void => {
   self.postMessage(message);
@@ -41,7 +47,26 @@ self.onmessage = ({ data }: MessageEvent<ToMeasureWorker>) => {
       void measure(data);
       return;
     case "finish":
-      finish(data.id);
+      answer(data.id, () => {
+        const { state, outputs, configuration } = startedRun();
+        return { told: "finished", id: data.id, answer: finishClip(state, outputs, configuration) };
+      });
+      return;
+    case "freeze":
+      answer(data.id, () => {
+        if (newest === null) throw new Error("No picture has come yet: wait a moment, then try again.");
+        frozen = newest;
+        return { told: "frozen", id: data.id, picture: { width: frozen.width, height: frozen.height } };
+      });
+      return;
+    case "find-sticks":
+      answer(data.id, () => ({ told: "sticks", id: data.id, station: findSticks(frozenPicture(), data.settings) }));
+      return;
+    case "snap-stick":
+      answer(data.id, () => {
+        const snapped = snapStick(frozenPicture(), data.line, data.near, data.far);
+        return { told: "snapped", id: data.id, snapped };
+      });
       return;
   }
 };
@@ -56,6 +81,7 @@ async function measure({ id, image, rotation, t }: Extract<ToMeasureWorker, { do
     const current = startedRun();
     const before = performance.now();
     const picture = await reader.read(image, rotation);
+    newest = picture;
     const stepped = step(current.state, { picture, t: milliseconds(t), body });
     current.state = stepped.state;
     remember(current, stepped.output);
@@ -74,13 +100,17 @@ function remember({ outputs, forClip }: Run, output: StepOutput): void {
   while ((outputs[0]?.t ?? output.t) < output.t - liveMemory) outputs.shift();
 }
 
-function finish(id: number): void {
+function answer(id: number, make: () => FromMeasureWorker): void {
   try {
-    const { state, outputs, configuration } = startedRun();
-    tell({ told: "finished", id, answer: finishClip(state, outputs, configuration) });
+    tell(make());
   } catch (error) {
     tell({ told: "failed", id, why: whyOf(error) });
   }
+}
+
+function frozenPicture(): Picture {
+  if (frozen === null) throw new Error("No picture was kept.");
+  return frozen;
 }
 
 function startedRun(): Run {

@@ -1,0 +1,104 @@
+import { useStore } from "zustand";
+import { defaultStation } from "@overcue/shared-geometry/default-station";
+import { stationLines, type ClubId, type Handed, type StationSettings } from "@overcue/shared-geometry/station";
+import { metres, type Metres } from "@overcue/shared-geometry/units";
+import type { StationSetUp } from "./station-set-up.ts";
+import { lineNames } from "./station-words.ts";
+
+const clubs: readonly ClubId[] = ["driver", "5-iron", "6-iron", "7-iron", "8-iron", "9-iron"];
+
+type Length = "toeLine" | "heelLine" | "stickLength" | "clubLength" | "rodBeyondButt";
+
+const lengths: readonly (readonly [Length, string, number, number])[] = [
+  ["toeLine", "Ball line to toe line", 20, 150],
+  ["heelLine", "Ball line to heel line", 30, 200],
+  ["stickLength", "Stick", 30, 200],
+  ["clubLength", "Club", 45, 122],
+  ["rodBeyondButt", "Rod beyond the butt", 0, 120],
+];
+
+/** What a tape measure and the golfer say of the station; everything has a usual value. Centimetres. */
+export function StationForm({ setUp }: { readonly setUp: StationSetUp }) {
+  const settings = useStore(setUp.store, (state) => state.settings);
+  return (
+    <details className="station-form">
+      <summary>
+        {settings.club}, {settings.handed}-handed, toes {centimetres(settings.toeLine)}, heels{" "}
+        {centimetres(settings.heelLine)} cm
+      </summary>
+      <div className="fields">
+        <label>
+          Club
+          <select
+            value={settings.club}
+            onChange={(event) => {
+              setUp.changeSettings(forClub(settings, event.target.value as ClubId));
+            }}
+          >
+            {clubs.map((club) => (
+              <option key={club}>{club}</option>
+            ))}
+          </select>
+        </label>
+        <label>
+          Golfer
+          <select
+            value={settings.handed}
+            onChange={(event) => {
+              setUp.changeSettings({ handed: event.target.value as Handed });
+            }}
+          >
+            <option value="right">right-handed</option>
+            <option value="left">left-handed</option>
+          </select>
+        </label>
+        {lengths.map(([name, words, least, most]) => (
+          <label key={name}>
+            {words}, cm
+            <input
+              type="number"
+              inputMode="decimal"
+              min={least}
+              max={most}
+              step={0.5}
+              defaultValue={centimetres(settings[name])}
+              key={`${settings.club}-${name}`}
+              onChange={(event) => {
+                const { valueAsNumber, validity } = event.target;
+                if (validity.valid && Number.isFinite(valueAsNumber)) {
+                  setUp.changeSettings({ [name]: metres(valueAsNumber / 100) });
+                }
+              }}
+            />
+          </label>
+        ))}
+        <fieldset>
+          <legend>Sticks on the ground</legend>
+          {stationLines.map((line) => (
+            <label key={line}>
+              <input
+                type="checkbox"
+                checked={settings.sticksPresent.includes(line)}
+                onChange={(event) => {
+                  const present = stationLines.filter((other) =>
+                    other === line ? event.target.checked : settings.sticksPresent.includes(other),
+                  );
+                  setUp.changeSettings({ sticksPresent: present });
+                }}
+              />
+              {lineNames[line]}
+            </label>
+          ))}
+        </fieldset>
+      </div>
+    </details>
+  );
+}
+
+const centimetres = (length: Metres): number => Math.round(length * 1000) / 10;
+
+/** Another club brings its usual length and distances along; what else was said stays. */
+function forClub(settings: StationSettings, club: ClubId): Partial<StationSettings> {
+  const { clubLength, toeLine, heelLine } = defaultStation(club, settings.handed);
+  return { club, clubLength, toeLine, heelLine };
+}

@@ -1,0 +1,34 @@
+import { stationFileSchema, type StationFile } from "./station-file.ts";
+import type { StationState } from "./station-store.ts";
+
+const key = "overcue.station";
+
+/** The station as a file's content: what the user said and where the marks are. */
+export function stationFile({ settings, sticks }: Pick<StationState, "settings" | "sticks">): StationFile {
+  return {
+    settings: { ...settings, sticksPresent: [...settings.sticksPresent] },
+    sticks: sticks.map(({ stick: { line, near, far } }) => ({
+      line,
+      near: [near.at.x, near.at.y],
+      far: [far.at.x, far.at.y],
+    })),
+  };
+}
+
+/** Remembers the last station on this phone. A browser that keeps nothing is no fault. */
+export function rememberStation(file: StationFile): void {
+  try {
+    localStorage.setItem(key, JSON.stringify(file));
+  } catch {
+    // A private window: the station is set anew next time.
+  }
+}
+
+export function rememberedStation(): ReturnType<typeof stationFileSchema.parse> | null {
+  try {
+    const kept = stationFileSchema.safeParse(JSON.parse(localStorage.getItem(key) ?? "null"));
+    return kept.success ? kept.data : null;
+  } catch {
+    return null;
+  }
+}

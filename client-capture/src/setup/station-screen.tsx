@@ -1,0 +1,110 @@
+import { useEffect, useMemo, useRef } from "react";
+import { useStore } from "zustand";
+import { Mark } from "../page/mark.tsx";
+import { usePhoneState, useSession } from "../page/use-phone.ts";
+import { drawUpright } from "../page/draw-upright.ts";
+import { Magnifier } from "./magnifier.tsx";
+import { StationForm } from "./station-form.tsx";
+import { StickMarks } from "./stick-marks.tsx";
+import { verdictWords } from "./station-words.ts";
+
+/** The frozen picture with a mark on each end of each stick, what the user says of the station, and the verdict. */
+export function StationScreen() {
+  const session = useSession();
+  const setUp = useMemo(() => session.startStation(), [session]);
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const source = usePhoneState((state) => state.source);
+  const solution = useStore(setUp.store, (state) => state.solution);
+  const note = useStore(setUp.store, (state) => state.note);
+  const frozen = useStore(setUp.store, (state) => state.picture !== null);
+  const window = useStore(setUp.store, (state) => state.window);
+  const { width, height } = source ?? { width: 9, height: 16 };
+  const part = window ?? { x: 0, y: 0, width, height };
+  const percent = (share: number): string => `${100 * share}%`;
+
+  useEffect(() => {
+    let taken = false;
+    session.setPainter({
+      picture(frame) {
+        const context = canvas.current?.getContext("2d", { alpha: false }) ?? null;
+        if (taken || context === null) return;
+        taken = true;
+        drawUpright(context, frame);
+      },
+      finding() {
+        // The frozen picture is measured by then: it is this one that is kept.
+        if (taken && setUp.store.getState().picture === null && setUp.store.getState().note === "") {
+          void setUp.takePicture();
+        }
+      },
+    });
+    return () => {
+      session.setPainter(null);
+    };
+  }, [session, setUp]);
+
+  const verdict = verdictWords(solution);
+  const usable = solution !== null && solution.verdict !== "refused";
+  return (
+    <main className="live station">
+      <div className="picture">
+        <div
+          className="frame"
+          style={{ aspectRatio: `${part.width} / ${part.height}`, ["--shape" as string]: part.width / part.height }}
+        >
+          <div
+            className="sheet"
+            style={{
+              width: percent(width / part.width),
+              height: percent(height / part.height),
+              left: percent(-part.x / part.width),
+              top: percent(-part.y / part.height),
+            }}
+          >
+            <canvas ref={canvas} role="img" aria-label="Still picture of the station" />
+            {frozen && <StickMarks setUp={setUp} width={width} height={height} />}
+          </div>
+          <Magnifier store={setUp.store} picture={canvas} />
+        </div>
+      </div>
+      <section className="beside">
+        <div role="status" className="findings">
+          <Mark told={verdict} />
+          {verdict.todo !== "" && <p>{verdict.todo}</p>}
+          {note !== "" && <p className="note">{note}</p>}
+        </div>
+        <StationForm setUp={setUp} />
+        <nav className="actions">
+          <button
+            type="button"
+            className="main-action"
+            disabled={!usable}
+            onClick={() => {
+              session.setStation(setUp.use());
+              session.show("live");
+            }}
+          >
+            Use these sticks
+          </button>
+          <button
+            type="button"
+            disabled={!frozen}
+            onClick={() => {
+              setUp.showWhole(window !== null);
+            }}
+          >
+            {window === null ? "Closer" : "Whole picture"}
+          </button>
+          <button
+            type="button"
+            onClick={() => {
+              session.show("live");
+            }}
+          >
+            Back
+          </button>
+        </nav>
+      </section>
+    </main>
+  );
+}

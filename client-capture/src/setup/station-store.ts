@@ -1,0 +1,46 @@
+import { createStore, type StoreApi } from "zustand/vanilla";
+import type { Point } from "@overcue/shared-geometry/point";
+import type { StationSolution } from "@overcue/shared-geometry/solve-station";
+import type { StationLine, StationSettings } from "@overcue/shared-geometry/station";
+import type { StickInImage } from "@overcue/shared-geometry/stick-in-image";
+
+export type StickEndName = "near" | "far";
+
+export interface MarkedStick {
+  readonly stick: StickInImage;
+  /** On a bar that was found in the picture, where a thumb left it, or only where it might be: a guess is never solved with. */
+  readonly placed: "snapped" | "by-hand" | "guessed";
+}
+
+export interface PictureWindow {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** The set-up of a station over one frozen picture. */
+export interface StationState {
+  readonly picture: { readonly width: number; readonly height: number } | null;
+  readonly settings: StationSettings;
+  readonly sticks: readonly MarkedStick[];
+  readonly solution: StationSolution | null;
+  /** What is going on, or what went wrong, as a sentence; empty where there is nothing to say. */
+  readonly note: string;
+  /** The part of the picture that is shown large, pixels. */
+  readonly window: PictureWindow | null;
+  readonly dragged: { readonly line: StationLine; readonly end: StickEndName; readonly at: Point<"image"> } | null;
+}
+
+export type StationStore = StoreApi<StationState>;
+
+export const createStationStore = (settings: StationSettings): StationStore =>
+  createStore<StationState>(() => ({
+    picture: null,
+    settings,
+    sticks: [],
+    solution: null,
+    note: "",
+    window: null,
+    dragged: null,
+  }));

@@ -1,0 +1,41 @@
+import type { StationSolution } from "@overcue/shared-geometry/solve-station";
+import type { StationLine } from "@overcue/shared-geometry/station";
+import { cautionSentences } from "@overcue/shared-geometry/station-verdict";
+import type { SnapRefusal } from "../station/snap-stick.ts";
+import type { FoundStation } from "../station/find-sticks.ts";
+import type { Told } from "../page/words.ts";
+
+export const lineNames: Readonly<Record<StationLine, string>> = {
+  "ball-line": "ball line",
+  "toe-line": "toe line",
+  "heel-line": "heel line",
+};
+
+/** The verdict over the marked sticks, with numbers a person can check with a tape measure. */
+export function verdictWords(solution: StationSolution | null): Told & { readonly todo: string } {
+  if (solution === null) {
+    return {
+      standing: "waiting",
+      words: "Put each mark on its stick's end",
+      todo: "Sticks that are not laid: take them off the list below.",
+    };
+  }
+  if (solution.verdict === "refused") return { standing: "bad", words: solution.sentence, todo: solution.whatToDo };
+  const { position } = solution.camera;
+  const place = `Phone ${(-position.x).toFixed(1)} m behind the ball, ${position.z.toFixed(2)} m up`;
+  const share = `adds ${(100 * solution.buttSd).toFixed(1)} cm of doubt`;
+  if (solution.caution === null) return { standing: "good", words: `${place}, ${share}`, todo: "" };
+  const { wrong, cure } = cautionSentences[solution.caution];
+  return { standing: "waiting", words: `${place}, ${share}. ${wrong}`, todo: cure };
+}
+
+export const snapWords: Readonly<Record<SnapRefusal, string>> = {
+  "too-short": "Both marks of a stick lie on each other: drag one to the stick's other end.",
+  "nothing-bright-there": "No stick stands out between these marks, so they stay where you put them.",
+  "not-straight": "What lies between these marks is not straight, so they stay where you put them.",
+};
+
+export const searchWords: Readonly<Record<Extract<FoundStation, { found: false }>["reason"], string>> = {
+  "no-lines": "No sticks stand out by themselves: drag the marks onto the sticks' ends.",
+  "no-station-among-them": "No station was found by itself: drag the marks onto the sticks' ends.",
+};

@@ -1,0 +1,31 @@
+import type { StickInImage } from "@overcue/shared-geometry/stick-in-image";
+import type { PictureWindow } from "./station-store.ts";
+
+/** Room about the marks, as a share of their spread, and the smallest part of the picture's width that is shown. */
+const room = 0.35;
+const leastShare = 0.2;
+
+/** The part of a picture about all marks, within the picture; the whole picture where there are none. */
+export function windowAround(
+  sticks: readonly StickInImage[],
+  picture: { readonly width: number; readonly height: number },
+): PictureWindow {
+  const ends = sticks.flatMap(({ near, far }) => [near.at, far.at]);
+  if (ends.length === 0) return { x: 0, y: 0, ...picture };
+  const span = (values: readonly number[], whole: number): readonly [from: number, length: number] => {
+    const least = Math.min(...values);
+    const most = Math.max(...values);
+    const length = Math.min(whole, Math.max(leastShare * picture.width, (most - least) * (1 + 2 * room)));
+    const from = (least + most - length) / 2;
+    return [Math.min(whole - length, Math.max(0, from)), length];
+  };
+  const [x, width] = span(
+    ends.map((end) => end.x),
+    picture.width,
+  );
+  const [y, height] = span(
+    ends.map((end) => end.y),
+    picture.height,
+  );
+  return { x, y, width, height };
+}
