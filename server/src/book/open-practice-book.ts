@@ -68,6 +68,7 @@ class JournaledBook implements PracticeBook {
   }
 
   state() {
+    this.#lookAtClock();
     return viewState(this.#practice, this.#book(), {
       revision: this.#journal.at(-1)?.sequence ?? 0,
       lastChange: this.#lastCommand,
@@ -200,6 +201,15 @@ class JournaledBook implements PracticeBook {
     const pause = this.#effects.now() - (last?.at ?? 0);
     if (session && pause <= practiceSettings.session.newAfterHours * hour) return;
     this.#write(golfer.id, itself, [{ type: "session-started", sessionId: this.#effects.newId() }], []);
+  }
+
+  /** A relay that ran overnight offers the next day's test to whoever looks first. A book that cannot be written shows what it has. */
+  #lookAtClock(): void {
+    try {
+      this.#ensureSession();
+    } catch (thrown) {
+      if (!(thrown instanceof BookError)) throw thrown;
+    }
   }
 
   #tell(): void {

@@ -17,7 +17,7 @@ describe("commands", () => {
     [{ do: "accept-proposal" }, /No move of the cue is waiting/],
     [{ do: "decline-proposal" }, /No move of the cue is waiting/],
     [{ do: "answer-felt", repId: nobody, checkpoint: "arm-level-back", band: "toe-line" }, /not in the session/],
-    [{ do: "start-retention-test" }, /finish a block of practice first/],
+    [{ do: "start-retention-test" }, /No test without feedback is due/],
     [{ do: "choose-golfer", golferId: "nobody" }, /no such golfer/],
     [{ do: "delete-golfer", golferId: "nobody", name: "Nobody" }, /no such golfer/],
     [{ do: "set-station", club: "7-iron", toeLine: 0.9, heelLine: 0.6, tolerance: 0.05 }, /behind the toe line/],

@@ -95,9 +95,9 @@ export function decide(command: DecidedCommand, asked: Asked): Decision {
     case "start-practice":
       return own({ type: "mode-started", mode: "practice" });
     case "start-retention-test":
-      return ladderOf(book).blocks.length > 0
+      return book.offer
         ? own({ type: "mode-started", mode: "retention-test" })
-        : no("There is nothing to test yet: finish a block of practice first.");
+        : no("No test without feedback is due: it counts the day after a practice block, and again after a week.");
     case "add-golfer": {
       const golfer = { id: newId(), name: command.name, handed: command.handed };
       return { ok: true, golferId: golfer.id, events: [{ type: "golfer-added", golfer }, { type: "golfer-chosen" }] };
