@@ -91,7 +91,8 @@ function outlineOf({ body, club }: DemoPose): Point<"world">[] {
     ...Object.values(body).flatMap((joint) => grown(joint, thickness)),
     ...thin.flatMap((end) => grown(end, 0.1)),
   ];
-  return [...points, ...points.map(shadowOf)];
+  const ball = grown(worldPoint(0, 0, 0.02), 0.04);
+  return [...points, ...ball, ...points.map(shadowOf)];
 }
 
 const shadowOf = (point: Point<"world">): Point<"world"> =>
