@@ -1,5 +1,5 @@
 import type { PracticeState, Verdict } from "@overcue/shared-geometry/wire/practice";
-import { useMemo, useRef } from "react";
+import { useRef } from "react";
 import { fitVerdict } from "../sizes/fit-verdict.ts";
 import { viewingOf } from "../store/display-settings.ts";
 import { shortCheckpoint } from "../words/heading.ts";
@@ -19,10 +19,17 @@ export function VerdictScreen({ practice, verdict }: VerdictScreenProps) {
   const settings = useSettings((all) => all);
   const root = useRef<HTMLElement>(null);
   const size = useElementSize(root);
-  const sizes = useMemo(
-    () => (size === null ? null : fitVerdict(size, viewingOf(settings), verdict.sentence.length)),
-    [size, settings, verdict.sentence],
-  );
+  const lines = inLines(verdict.sentence);
+  const strip = verdictMarks(practice.aims, verdict);
+  const count = `${practice.repsInBlock} of ${practice.blockSize} · ${stageNames[practice.stage]} ${practice.repsInStage}`;
+  const sizes =
+    size === null
+      ? null
+      : fitVerdict(size, viewingOf(settings), {
+          lines: lines.map(({ length }) => length),
+          labels: strip.map(({ checkpoint }) => stripLabel(shortCheckpoint[checkpoint]).length),
+          count: count.length,
+        });
   return (
     <main
       className="verdict"
@@ -33,12 +40,12 @@ export function VerdictScreen({ practice, verdict }: VerdictScreenProps) {
     >
       <h1 className="unseen">After the rep</h1>
       <p className="verdict-sentence" role="status">
-        {inLines(verdict.sentence).map((line) => (
+        {lines.map((line) => (
           <span key={line}>{line} </span>
         ))}
       </p>
       <ul className="strip" aria-label="Checkpoints">
-        {verdictMarks(practice.aims, verdict).map(({ checkpoint, mark }) => (
+        {strip.map(({ checkpoint, mark }) => (
           <li key={checkpoint} style={{ "--mark": `${sizes?.mark ?? 30}px` } as React.CSSProperties}>
             <StripMarkPicture mark={mark} />
             <span>{stripLabel(shortCheckpoint[checkpoint])}</span>
@@ -46,9 +53,7 @@ export function VerdictScreen({ practice, verdict }: VerdictScreenProps) {
           </li>
         ))}
       </ul>
-      <p className="rep-count">
-        {practice.repsInBlock} of {practice.blockSize} · {stageNames[practice.stage]} {practice.repsInStage}
-      </p>
+      <p className="rep-count">{count}</p>
     </main>
   );
 }

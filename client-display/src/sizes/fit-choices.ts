@@ -4,7 +4,8 @@ import { requiredSizes, type ScreenSize, type ViewingSettings } from "./viewing-
 /** Width of the longest choice with its number and margins, height of a choice, and of everything else, in font sizes. */
 const widestChoice = 6.75;
 const choiceHeight = 1.37;
-const otherHeight = 3.7;
+/** The question takes one line over two columns, two over one. */
+const otherHeight = (columns: number): number => (columns === 1 ? 3.7 : 2.7);
 
 export interface ChoiceSizes {
   readonly mustRead: Pixels;
@@ -24,6 +25,6 @@ export function fitChoices({ width, height }: ScreenSize, viewing: ViewingSettin
 
   function fontFor(columns: number): number {
     const rows = Math.ceil(choices / columns);
-    return Math.min(width / (columns * widestChoice), height / (rows * choiceHeight + otherHeight));
+    return Math.min(width / (columns * widestChoice), height / (rows * choiceHeight + otherHeight(columns)));
   }
 }

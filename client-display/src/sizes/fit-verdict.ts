@@ -7,35 +7,44 @@ export interface VerdictSizes {
   readonly meetsRule: boolean;
 }
 
-/** Mean advance of the typeface's lower-case text in font sizes, spaces included; measured in Chromium, rounded up. */
-const meanAdvance = 0.5;
-const lineHeight = 1.12;
-/** Lines beside the sentence: the strip's labels and the count, with their gaps. */
-const otherLines = 3;
-/** Each of up to three sentences begins a line of its own and leaves half a line empty. */
-const brokenLines = 1.5;
+/** How long the texts are, in letters: the sentence's lines, the strip's labels, the count. */
+export interface VerdictTexts {
+  readonly lines: readonly number[];
+  readonly labels: readonly number[];
+  readonly count: number;
+}
 
+/** Mean advance of the bold typeface's text in font sizes, spaces included: 0.38 measured in Chromium, and a margin for broken words. */
+const meanAdvance = 0.42;
+const lineHeight = 1.08;
+/** Paddings above, below and between, in font sizes. */
+const gaps = 1.1;
 /** Where there is room, the answer is drawn larger than the rule asks for, up to this much. */
 const largestScale = 1.5;
 
 /** The largest sizes with which sentence, strip and count have room, from a little over what the rule asks for downwards, all alike. */
-export function fitVerdict(
-  { width, height }: ScreenSize,
-  viewing: ViewingSettings,
-  sentenceLength: number,
-): VerdictSizes {
+export function fitVerdict(screen: ScreenSize, viewing: ViewingSettings, texts: VerdictTexts): VerdictSizes {
   const required = requiredSizes(viewing);
-  const fits = (scale: number): boolean => {
-    const font = required.mustRead * scale;
-    const lines = Math.ceil((sentenceLength * meanAdvance * font) / (width * 0.94) + brokenLines);
-    const strip = required.mark * scale * (width > height ? 1 : 2.2);
-    return (lines + otherLines) * font * lineHeight + strip <= height * 0.96;
-  };
   let scale = largestScale;
-  while (scale > 0.05 && !fits(scale)) scale *= 0.98;
+  while (scale > 0.05 && !fits(screen, required.mustRead * scale, required.mark * scale, texts)) scale *= 0.98;
   return {
     mustRead: pixels(Math.max(15, required.mustRead * scale)),
     mark: pixels(Math.max(20, required.mark * scale)),
     meetsRule: scale >= 1,
   };
+}
+
+function fits(
+  { width, height }: ScreenSize,
+  font: number,
+  mark: number,
+  { lines, labels, count }: VerdictTexts,
+): boolean {
+  const room = width - 0.9 * font;
+  const rows = (letters: number): number => Math.max(1, Math.ceil((letters * meanAdvance * font) / room));
+  const textRows = lines.reduce((sum, letters) => sum + rows(letters), 0) + rows(count);
+  const items = labels.map((letters) => mark + (letters * meanAdvance + 0.9) * font);
+  const stripRows = Math.max(1, Math.ceil(items.reduce((sum, item) => sum + item, 0) / room));
+  const widest = Math.max(0, ...items);
+  return widest <= room && textRows * font * lineHeight + stripRows * (mark + 0.3 * font) + gaps * font <= height;
 }

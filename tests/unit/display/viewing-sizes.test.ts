@@ -51,7 +51,7 @@ describe("D4 sizes from the viewing distance", () => {
     fc.assert(
       fc.property(screen, viewing, fc.integer({ min: 10, max: 200 }), (size, seen, letters) => {
         const required = requiredSizes(seen);
-        const verdict = fitVerdict(size, seen, letters);
+        const verdict = fitVerdict(size, seen, { lines: [letters, 20], labels: [4, 4], count: 25 });
         expect(!verdict.meetsRule || verdict.mustRead >= required.mustRead - 1e-9).toBe(true);
         expect(!verdict.meetsRule || verdict.mark >= required.mark - 1e-9).toBe(true);
         const choices = fitChoices(size, seen, 7);
