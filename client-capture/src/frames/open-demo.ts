@@ -14,9 +14,9 @@ import { rendersInSoftware } from "../workers/renders-in-software.ts";
 import { DemoGolferSource } from "./demo-golfer/demo-golfer-source.ts";
 import { seededRandom } from "./demo-golfer/seeded-random.ts";
 
-/** Drawn without a graphics processor a full picture takes a second: a smaller show, with fewer pictures, is then better to look at. */
+/** Drawn without a graphics processor a full picture takes a second: a smaller show is then better to look at. */
 const full = { width: 720, height: 1280, framesPerSecond: 30 };
-const small = { width: 450, height: 800, framesPerSecond: 15 };
+const small = { width: 450, height: 800, framesPerSecond: 30 };
 const lookFor = 1.5;
 
 const rehearsal = (flatToSteep: number, at: CheckpointId): DemoRepPlan => ({
