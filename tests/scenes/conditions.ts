@@ -128,9 +128,6 @@ const conditions = {
 export type ConditionName = keyof typeof conditions;
 export const conditionNames = Object.keys(conditions) as readonly ConditionName[];
 
-export const hasRod = (name: ConditionName): boolean => conditions[name].rod;
-export const isEmptyHanded = (name: ConditionName): boolean => conditions[name].emptyHands;
-
 /** The scene of a condition that this seed draws: who, in what, where, seen from where. One rep with still time before and after. */
 export function sceneOf(name: ConditionName, seed: number): SceneSettings {
   const condition: Condition = conditions[name];

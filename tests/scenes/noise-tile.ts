@@ -10,7 +10,7 @@ export interface Tile {
  * Smooth random values in about [-1, 1], one knot every `knot` cells: bilinear between seeded knots with an eased step.
  * `side` and `knot` are powers of two.
  */
-export function makeNoiseTile(random: Random, side: number, knot: number): Tile {
+function makeNoiseTile(random: Random, side: number, knot: number): Tile {
   const knots = side / knot;
   const grid = Float32Array.from({ length: knots * knots }, () => 2 * random() - 1);
   const values = new Float32Array(side * side);

@@ -1,5 +1,5 @@
 import type { DemoPose } from "@overcue/client-capture/demo-motion/demo-pose";
-import { along, cross, normalise, subtract, type Vector } from "@overcue/shared-geometry/vector";
+import { along, cross, normalise, type Vector } from "@overcue/shared-geometry/vector";
 import { colourFromHex, type Colour } from "../colour.ts";
 import { between, type Material, type Piece } from "./piece.ts";
 
@@ -105,8 +105,3 @@ function rodPieces(end: Vector, toHead: Vector, colour: Colour): readonly Piece[
   }
   return pieces;
 }
-
-export const clubLength = (butt: Vector, head: Vector): number => {
-  const span = subtract(head, butt);
-  return Math.hypot(span.x, span.y, span.z);
-};

@@ -4,8 +4,7 @@ import type { Light } from "../light.ts";
 import { between, type Random } from "../random.ts";
 import { seeDirection, type View } from "../view.ts";
 
-export const lightNames = ["sun", "overcast", "shade", "backlight", "dusk", "night", "lamps"] as const;
-export type LightName = (typeof lightNames)[number];
+export type LightName = "sun" | "overcast" | "shade" | "backlight" | "dusk" | "night" | "lamps";
 
 /** The light, where it comes from in the world, and how hard the shadows on the ground are. */
 export interface SceneLight {

@@ -14,8 +14,7 @@ export interface Bar {
   readonly cover: number;
 }
 
-export const placeNames = ["tee", "range", "busy", "room", "bay"] as const;
-export type PlaceName = (typeof placeNames)[number];
+export type PlaceName = "tee" | "range" | "busy" | "room" | "bay";
 
 /** Where the golfer stands: all that keeps still. */
 export interface Place {

@@ -14,8 +14,8 @@ import { flowTempo, sceneOf } from "../conditions.ts";
 import { between, namedRandom, type Random } from "../random.ts";
 import type { SceneSettings } from "../scene-settings.ts";
 
-export const sessionSpeeds = ["slow+rod", "slow", "flow", "full"] as const;
-export type SessionSpeed = (typeof sessionSpeeds)[number];
+const sessionSpeeds = ["slow+rod", "slow", "flow", "full"] as const;
+type SessionSpeed = (typeof sessionSpeeds)[number];
 
 /** A practice session whose truth is known: `motion` holds its reps and the instant of each checkpoint. */
 export interface PracticeSession {
