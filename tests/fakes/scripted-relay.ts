@@ -38,7 +38,7 @@ export interface ScriptedRelay {
 }
 
 /** Each stays said: a page that joins later hears the last of each kind, estimates excepted. */
-export interface Said {
+interface Said {
   readonly peers: (peers: Peers) => void;
   readonly pairing: (pairing: Pairing) => void;
   readonly captureState: (state: CaptureState) => void;

@@ -6,6 +6,7 @@ import { useParts, useScreen } from "../screens/parts.ts";
 import { useSessionView } from "../screens/use-session-view.ts";
 import { peersSentence } from "../words/peers-sentence.ts";
 import { AimsSection } from "./aims-section.tsx";
+import { NameField } from "./name-field.tsx";
 import { NoteSection } from "./note-section.tsx";
 import { PlanSection } from "./plan-section.tsx";
 import { RepsSection } from "./reps-section.tsx";
@@ -40,6 +41,7 @@ export function CoachScreen() {
         <p className="coach-status" role="status">
           {peersSentence(peers)}
         </p>
+        <NameField />
         {practice !== null && practice.lastChange !== null && (
           <p className="last-change" role="status">
             {practice.lastChange.by}: {practice.lastChange.what}

@@ -32,7 +32,7 @@ export function startPage(role: Role, name: string, page: ReactNode): void {
     origin: location.origin,
     role,
     secret,
-    name,
+    name: settings.getState().personName || name,
     store,
     feed,
     now: () => performance.now(),

@@ -25,6 +25,8 @@ export const displaySettingsSchema = placeSchema.extend({
   pixelsPerMillimetre: z.number().min(1).max(30).nullable().default(null),
   /** How long the answer to a rep stays where no new rep begins. */
   verdictSeconds: z.number().min(4).max(600).default(12),
+  /** What the others read beside a change made here; empty for the page's own name. */
+  personName: z.string().max(40).default(""),
   letterKeys: z.boolean().default(true),
   /** One button only: the highlight moves by itself and the button chooses. */
   oneButton: z.boolean().default(false),
