@@ -104,6 +104,7 @@ const conditions = {
   "clutter+decoy": { ...plain, framesPerSecond: 30, places: ["busy"], decoys: true, others: true, swayPixels: 1.5 },
   "indoor flicker": {
     ...plain,
+    framesPerSecond: 30,
     places: ["room", "bay"],
     lights: ["lamps"],
     exposureMs: 6,
