@@ -52,6 +52,11 @@ export const stationTuning = {
   /** How many pieces are followed up, and how many sticks of them are tried together. */
   mostPieces: 60,
   mostSticks: 14,
+  /** Between reps a stick is looked for this far to either side of where it was; it has moved when its line is off by more than `movedBy`. */
+  watchReach: 12,
+  /** Where it is not found so near, it is looked for this far off: a kick. */
+  kickReach: 30,
+  movedBy: 1.5,
   /** Least error of a stick that was found and not marked, pixels, one sd: across and along. */
   foundAcrossSd: 0.35,
   foundAlongSd: 1.2,
