@@ -3,28 +3,35 @@ import type { WorkPicture } from "./work-picture.ts";
 
 const reach = 3;
 const span = 2 * reach + 1;
-const costs = new Float64Array(span * span);
-const readings = 1500;
-/** Differences above this say that something else is there now, and no more than that. In quarters of a grey level. */
-const most = 100;
+const middle = reach * span + reach;
+const scores = new Float64Array(span * span);
+/** Pixels that are tried; how much the background must change about one for it to tell a shift, quarters of a grey level; fewest such. */
+const readings = 6000;
+const leastEdge = 60;
+const leastPoints = 40;
+/** Slopes count no further than this, lest one glaring edge decide. */
+const steepest = 250;
+/** A shift must agree better than none by this share: what stands must not be moved by noise. */
+const clearly = 1.02;
 
 /**
- * Finds how far the camera has swayed against the background, by the shift at which a thin grid of pixels differs least, and writes it to
- * `background.swayX`, `swayY` (working pixels; the picture shows at x what the background has at x - swayX). Looks about the last sway,
- * `reach` pixels a picture and three times over where it runs off.
+ * Finds how far the camera has swayed against the background, by the shift at which the picture's slopes agree best with those at the
+ * background's edges, and writes it to `background.swayX`, `swayY` (working pixels; the picture shows at x what the background has at
+ * x - swayX). Looks about the last sway, `reach` pixels a picture and three times over where it runs off. Slopes are multiplied, not
+ * subtracted, so that what moved away since says nothing for any shift.
  */
 export function alignBackground(background: SlowBackground, picture: WorkPicture): void {
   let x = Math.round(background.swayX);
   let y = Math.round(background.swayY);
   for (let attempt = 0; attempt < 3; attempt++) {
-    const best = compareShifts(background, picture, x, y);
+    const best = scoreShifts(background, picture, x, y);
     const dx = (best % span) - reach;
     const dy = Math.floor(best / span) - reach;
     x += dx;
     y += dy;
     if (Math.abs(dx) < reach && Math.abs(dy) < reach) {
-      background.swayX = x + fraction(best, 1, dx);
-      background.swayY = y + fraction(best, span, dy);
+      background.swayX = x + fraction(best, 1);
+      background.swayY = y + fraction(best, span);
       return;
     }
   }
@@ -32,45 +39,53 @@ export function alignBackground(background: SlowBackground, picture: WorkPicture
   background.swayY = y;
 }
 
-/** Clipped mean difference for each shift about (`x`, `y`) into `costs`; returns where it is least. */
-function compareShifts(background: SlowBackground, picture: WorkPicture, x: number, y: number): number {
+/** Agreement for each shift about (`x`, `y`) into `scores`; returns where it is best. */
+function scoreShifts(background: SlowBackground, picture: WorkPicture, x: number, y: number): number {
   const { width, height, values } = picture;
   const mean = background.values;
-  const border = reach + 1 + Math.max(Math.abs(x), Math.abs(y));
-  const step = Math.max(1, Math.floor(Math.sqrt((width * height) / readings)));
-  costs.fill(0);
-  for (let row = border; row < height - border; row += step) {
+  const border = reach + 2 + Math.max(Math.abs(x), Math.abs(y));
+  const step = Math.max(1, Math.floor(Math.sqrt((width * height) / readings)) | 1);
+  scores.fill(0);
+  let points = 0;
+  for (let grid = border; grid < height - border - step; grid += step) {
     for (let column = border; column < width - border; column += step) {
-      const now = values[row * width + column] as number;
+      // The grid is sheared so that a level edge does not slip between its rows.
+      const at = (grid + ((column * 5) % step)) * width + column;
+      const slopeX = clip((mean[at + 1] as number) - (mean[at - 1] as number));
+      const slopeY = clip((mean[at + width] as number) - (mean[at - width] as number));
+      if (Math.abs(slopeX) + Math.abs(slopeY) < leastEdge) continue;
+      points++;
       for (let dy = 0; dy < span; dy++) {
-        const from = (row - y - dy + reach) * width + column - x + reach;
+        const from = at + (y + dy - reach) * width + x - reach;
         for (let dx = 0; dx < span; dx++) {
-          const away = Math.abs(now - (mean[from - dx] as number));
-          costs[dy * span + dx] = (costs[dy * span + dx] as number) + (away < most ? away : most);
+          const nowX = clip((values[from + dx + 1] as number) - (values[from + dx - 1] as number));
+          const nowY = clip((values[from + dx + width] as number) - (values[from + dx - width] as number));
+          scores[dy * span + dx] = (scores[dy * span + dx] as number) + slopeX * nowX + slopeY * nowY;
         }
       }
     }
   }
-  // What does not move must not be moved by noise: the middle wins unless another shift is clearly better.
-  let best = reach * span + reach;
-  let least = (costs[best] as number) * 0.99;
+  if (points < leastPoints) return middle;
+  let best = middle;
+  let most = Math.max(0, scores[middle] as number) * clearly;
   for (let i = 0; i < span * span; i++) {
-    if ((costs[i] as number) < least) {
-      least = costs[i] as number;
+    if ((scores[i] as number) > most) {
+      most = scores[i] as number;
       best = i;
     }
   }
   return best;
 }
 
-/** Fraction of a pixel by the two straight flanks beside the least cost (absolute differences make a V); small ones count as none. */
-function fraction(best: number, stride: number, away: number): number {
-  if (Math.abs(away) >= reach) return 0;
-  const here = costs[best] as number;
-  const below = (costs[best - stride] as number) - here;
-  const above = (costs[best + stride] as number) - here;
-  const steeper = Math.max(below, above);
-  if (steeper <= 0) return 0;
-  const part = (0.5 * (below - above)) / steeper;
-  return Math.abs(part) < 0.15 ? 0 : part;
+const clip = (slope: number): number => (slope > steepest ? steepest : slope < -steepest ? -steepest : slope);
+
+/** Fraction of a pixel by a parabola through the best score and its neighbours; small ones, and flat tops, count as none. */
+function fraction(best: number, stride: number): number {
+  const here = scores[best] as number;
+  const below = scores[best - stride] as number;
+  const above = scores[best + stride] as number;
+  const bend = 2 * here - below - above;
+  if (!(bend > 0.01 * Math.abs(here))) return 0;
+  const part = (0.5 * (above - below)) / bend;
+  return Math.abs(part) < 0.15 ? 0 : Math.max(-0.5, Math.min(0.5, part));
 }

@@ -18,6 +18,8 @@ export interface LineSweep {
   readonly end: Float32Array;
   /** Evidence on the far side of the hands along the same line. */
   readonly through: Float32Array;
+  /** Share of the line that was not there before, 0 to 1. */
+  readonly fresh: Float32Array;
   readonly scratch: StripScratch;
 }
 
@@ -56,6 +58,7 @@ export function makeLineSweep(half: number, tuning: ShaftTuning): LineSweep {
     offset: list(),
     end: list(),
     through: list(),
+    fresh: list(),
     scratch: {
       sums: new Int32Array(cells),
       changes: new Int32Array(cells),
@@ -332,6 +335,25 @@ function takeBest(
   }
   sweep.evidence[direction] = best;
   sweep.through[direction] = bestThrough;
+  sweep.fresh[direction] = freshShare(
+    sweep.scratch,
+    (firstBlock + skip) * width + bestLine + strip + flank,
+    bestEnd - skip,
+    width,
+  );
   sweep.offset[direction] = sign * bestLine * across;
   sweep.end[direction] = (bestEnd + 1) * pixelsPerBlock + sign * bestLine * along;
+}
+
+/** How much of a line's contrast has come since the background was taken: `first` is its first cell, `blocks` more follow. */
+function freshShare({ ridges, stirs }: StripScratch, first: number, blocks: number, width: number): number {
+  let total = 1;
+  let fresh = 0;
+  for (let block = 0; block <= blocks; block++) {
+    const now = ridges[first + block * width] as number;
+    const change = stirs[first + block * width] as number;
+    total += Math.abs(now);
+    if (now * change > 0) fresh += Math.min(Math.abs(now), Math.abs(change));
+  }
+  return fresh / total;
 }

@@ -22,25 +22,26 @@ export interface ShaftSight {
   readonly hands: HandsTrack;
   readonly marks: BodyMarks;
   t: Milliseconds | null;
-  /** How far the last picture was more than another look at the same still things, 0 to 1. */
-  novelty: number;
+  /** For each direction how far what was seen there is more than another look at the same still thing, 0 to 1. */
+  readonly novelty: Float32Array;
 }
 
 /** `workingTorso`: how many working pixels a torso takes at most. */
 export function openSight(tuning: ShaftTuning, workingTorso: number, rod: RodColour | null): ShaftSight {
   const half = Math.ceil(workingTorso * tuning.reach * 1.05) + 8;
+  const sweep = makeLineSweep(half, tuning);
   return {
     tuning,
     workingTorso,
     rod,
     window: makeLineWindow(half),
-    sweep: makeLineSweep(half, tuning),
+    sweep,
     work: emptyWorkPicture(),
     background: emptyBackground(),
     hands: startHandsTrack(),
     marks: makeBodyMarks(2 * half + 1),
     t: null,
-    novelty: 1,
+    novelty: new Float32Array(sweep.directions),
   };
 }
 
@@ -62,7 +63,6 @@ export function lookForShaft(sight: ShaftSight, picture: Picture, t: Millisecond
   if (body !== null) markBody(sight.marks, body, work.factor, centreX, centreY, hands.torso / work.factor, tuning);
   const moved = handsMoved(sight) / hands.torso / tuning.stillReach;
   const still = known ? Math.exp(-moved * moved) : 1;
-  sight.novelty = 1 - still * (1 - Math.min(1, elapsed / tuning.stillLook));
   const look = {
     still,
     hands: sight.hands,
@@ -72,6 +72,8 @@ export function lookForShaft(sight: ShaftSight, picture: Picture, t: Millisecond
     awayY: hands.y / work.factor - 0.5 - centreY,
   };
   sweepLines(sweep, window, hands.torso / work.factor, look, tuning);
+  const repeated = still * (1 - Math.min(1, elapsed / tuning.stillLook));
+  for (let i = 0; i < sweep.directions; i++) sight.novelty[i] = 1 - repeated * (1 - (sweep.fresh[i] as number));
   feedBackground(background, work, hands.x, hands.y, elapsed, tuning.backgroundTime);
   return true;
 }

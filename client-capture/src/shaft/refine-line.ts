@@ -27,6 +27,8 @@ export interface LineFit {
 }
 
 const stations = 64;
+/** Half width of the strip that is searched for the line, torso lengths: narrower from round to round. */
+const nearness = (round: number): number => (round === 0 ? 0.05 : round === 1 ? 0.03 : 0.02);
 /** Grey levels that a pixel wholly like the rod is lifted by, as a share of 255. */
 const rodWeight = 1;
 const profileReach = 16;
@@ -48,7 +50,7 @@ export function refineLine(picture: Picture, guess: LineGuess, torso: number, ro
   const flank = Math.max(2, Math.min(5, Math.round((0.03 * torso) / spread)));
   let fit: LineFit | null = null;
   for (let round = 0; round < 3; round++) {
-    const reach = Math.min(profileReach - flank, Math.max(2, Math.round(((0.07 - 0.02 * round) * torso) / spread)));
+    const reach = Math.min(profileReach - flank, Math.max(2, Math.round((nearness(round) * torso) / spread)));
     const cos = Math.cos(angle);
     const sin = Math.sin(angle);
     for (let i = 0; i < stations; i++) {
@@ -132,7 +134,7 @@ function findMiddle(station: number, reach: number, flank: number, spread: numbe
     const left = value(q) - value(q - flank);
     const right = value(q) - value(q + flank);
     if (left * right <= 0) continue;
-    const contrast = Math.min(Math.abs(left), Math.abs(right)) * (1 - (0.5 * Math.abs(q)) / (reach + 1));
+    const contrast = Math.min(Math.abs(left), Math.abs(right)) * (1 - (0.7 * Math.abs(q)) / (reach + 1));
     if (contrast > best) {
       best = contrast;
       bestAt = q;
@@ -218,6 +220,36 @@ function fitLine(from: number, to: number): StraightFit | null {
   // Neighbouring stations share pixels: count one independent reading for every three pixels of line.
   const independent = Math.max(3, Math.min(support, (to - from) / 3));
   const acrossSd = Math.sqrt(squares / w / independent + 0.01);
-  const angleSd = acrossSd / Math.sqrt(wrr / w);
+  const angleSd = Math.hypot(acrossSd / Math.sqrt(wrr / w), 0.25 * halvesApart(middle));
   return { across, turn, angleSd, acrossSd, residual, support: support / stations, contrast: contrast / support };
+}
+
+/**
+ * How far the turns of the line's near and far halves differ, radians. Each half's turn has the error of the whole's times sqrt 8, their
+ * difference four times it: a quarter of the difference is a reading of the error that also sees what crosses or runs beside the line.
+ */
+function halvesApart(middle: number): number {
+  const near = turnOf(0, stations / 2, middle);
+  const far = turnOf(stations / 2, stations, middle);
+  return near === null || far === null ? 0 : Math.abs(near - far);
+}
+
+function turnOf(first: number, last: number, middle: number): number | null {
+  let w = 0;
+  let wr = 0;
+  let wq = 0;
+  let wrr = 0;
+  let wrq = 0;
+  for (let i = first; i < last; i++) {
+    const k = weight[i] as number;
+    const r = (along[i] as number) - middle;
+    const q = found[i] as number;
+    w += k;
+    wr += k * r;
+    wq += k * q;
+    wrr += k * r * r;
+    wrq += k * r * q;
+  }
+  const determinant = w * wrr - wr * wr;
+  return determinant > 1e-6 * w * w && w > 0 ? (w * wrq - wr * wq) / determinant : null;
 }

@@ -38,8 +38,8 @@ export interface ShaftEvidence extends ShaftFinding {
   readonly handed: Handed;
   /** Evidence in nats for each direction of the sweep; empty where nobody knew where the hands were. */
   readonly sweep: Float32Array;
-  /** How far the picture is more than another look at the same still things, 0 to 1. */
-  readonly novelty: number;
+  /** How far what was seen there is more than another look at the same still thing, 0 to 1. */
+  readonly novelty: Float32Array;
 }
 
 /** Everything the tracker remembers. It is changed in place by `trackShaft`: its arrays are allocated once and used again. */
@@ -149,6 +149,11 @@ function followShaft(sight: ShaftSight, shaft: Extract<ShaftInImage, { status: "
 function keep(state: ShaftTrackerState, finding: ShaftFinding, sweep: Float32Array): void {
   if (state.keepEvidence <= 0) return;
   const { evidence } = state;
-  evidence.push({ ...finding, handed: state.handed, sweep: sweep.slice(), novelty: state.sight.novelty });
+  evidence.push({
+    ...finding,
+    handed: state.handed,
+    sweep: sweep.slice(),
+    novelty: sweep.length === 0 ? nothing : state.sight.novelty.slice(),
+  });
   while ((evidence[0]?.t ?? Infinity) < finding.t - state.keepEvidence) evidence.shift();
 }

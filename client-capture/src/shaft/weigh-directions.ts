@@ -7,24 +7,23 @@ const histogram = new Uint16Array(bins);
 
 /**
  * Likelihood of the picture for each direction of the sweep, against "no shaft there" as 1; 1 where nobody looked. What counts as more than clutter is measured by
- * the picture itself: a level that a tenth of its directions reach, and some more. `novelty`, 0 to 1: how far this is
- * more than another look at the same still thing.
+ * the picture itself: a level that a tenth of its directions reach, and some more. `novelty`, 0 to 1 for each direction: how
+ * far what was seen there is more than another look at the same still thing.
  */
 export function weighDirections(
   evidence: Float32Array,
-  novelty: number,
+  novelty: Float32Array,
   tuning: ShaftTuning,
   into: Float32Array,
 ): void {
   const clutter = clutterLevel(evidence, tuning);
-  const weight = tuning.evidenceWeight * novelty;
   for (let i = 0; i < evidence.length; i++) {
     const value = evidence[i] as number;
     if (Number.isNaN(value)) {
       into[i] = 1;
       continue;
     }
-    const gain = weight * (value - clutter);
+    const gain = tuning.evidenceWeight * (novelty[i] as number) * (value - clutter);
     into[i] = 1 - tuning.seenChance + tuning.seenChance * Math.exp(Math.min(gain, tuning.evidenceCap));
   }
 }

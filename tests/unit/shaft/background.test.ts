@@ -1,0 +1,51 @@
+import { emptyBackground, feedBackground, matchBackground } from "@overcue/client-capture/shaft/slow-background";
+import { emptyWorkPicture, shrinkPicture } from "@overcue/client-capture/shaft/work-picture";
+import type { Picture } from "@overcue/client-capture/picture/picture";
+import { expect, test } from "vitest";
+
+/** A smooth scene of its own at every place, seen by a camera that has moved by (`dx`, `dy`). */
+function scene(dx: number, dy: number): Picture {
+  const width = 160;
+  const height = 200;
+  const luma = new Uint8Array(width * height);
+  for (let y = 0; y < height; y++) {
+    for (let x = 0; x < width; x++) {
+      const u = x - dx;
+      const v = y - dy;
+      luma[y * width + x] = 128 + 50 * Math.sin(u / 5 + v / 17) + 40 * Math.sin(v / 6 - u / 23);
+    }
+  }
+  return { width, height, luma, chroma: null };
+}
+
+test.each([
+  [0, 0],
+  [2, -1],
+  [-3, 2],
+  [1.5, 0.5],
+])("T19 a camera that sways by (%f, %f) pixels is followed to a third of a pixel", (dx, dy) => {
+  const background = emptyBackground();
+  const work = emptyWorkPicture();
+  for (let i = 0; i < 4; i++) {
+    shrinkPicture(scene(0, 0), 1, work, null, 0);
+    matchBackground(background, work);
+    feedBackground(background, work, 80, 80, 0.03, 3);
+  }
+  shrinkPicture(scene(dx, dy), 1, work, null, 0);
+  expect(matchBackground(background, work)).toBe(true);
+  expect(Math.abs(background.swayX - dx)).toBeLessThan(0.34);
+  expect(Math.abs(background.swayY - dy)).toBeLessThan(0.34);
+});
+
+test("T20 a picture of another size starts the background anew", () => {
+  const background = emptyBackground();
+  const work = emptyWorkPicture();
+  for (let i = 0; i < 3; i++) {
+    shrinkPicture(scene(0, 0), 1, work, null, 0);
+    matchBackground(background, work);
+    feedBackground(background, work, 80, 80, 0.03, 3);
+  }
+  shrinkPicture(scene(0, 0), 2, work, null, 0);
+  expect(matchBackground(background, work)).toBe(false);
+  expect(background.count).toBe(0);
+});
