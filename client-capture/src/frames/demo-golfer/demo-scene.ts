@@ -87,7 +87,7 @@ export class DemoScene {
     this.#scene.add(root, ...lights(mirror));
   }
 
-  /** Draws one picture; `ball` says whether it still lies there. */
+  /** Draws one picture; `ball` says whether it still lies there. Copy the canvas, never transfer it: the next picture may be the same one. */
   draw(pose: DemoPose, ball: boolean): void {
     const drawing = JSON.stringify([pose, ball]);
     if (drawing === this.#onCanvas) return;
