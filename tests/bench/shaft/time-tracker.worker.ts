@@ -1,0 +1,5 @@
+import { timeTracker } from "./time-tracker.ts";
+
+self.onmessage = ({ data }: MessageEvent<number>): void => {
+  self.postMessage(timeTracker(data));
+};
