@@ -41,6 +41,11 @@ async function timeInChromium(frames: number): Promise<TrackerTimes> {
   const browser = await launchChromium();
   try {
     const page = await browser.newPage();
+    // A page with an origin of its own: a worker from a blob is refused on about:blank.
+    await page.route("http://localhost/bench", (route) =>
+      route.fulfill({ contentType: "text/html", body: "<p>bench</p>" }),
+    );
+    await page.goto("http://localhost/bench");
     return await page.evaluate(
       async ([source, count]) => {
         const worker = new Worker(URL.createObjectURL(new Blob([source], { type: "text/javascript" })), {
