@@ -62,7 +62,8 @@ describe.each(viewports)("at $width x $height", ({ width, height, distance }) =>
       page.on("pageerror", (error) => complaints.push(error.message));
       try {
         await openView(page, relay, view, distance);
-        const { violations } = await new AxeBuilder({ page }).analyze();
+        // The pages have no frames, so the mode that opens a second page for them is not needed.
+        const { violations } = await new AxeBuilder({ page }).setLegacyMode(true).analyze();
         expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`)).toEqual([]);
         expect(await tooSmall(page, keyWords, capitalShare, 40)).toEqual([]);
         expect(await tooSmall(page, mustRead, capitalShare, 20)).toEqual([]);
