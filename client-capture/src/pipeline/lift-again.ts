@@ -5,8 +5,8 @@ import { smoothRep } from "@overcue/shared-geometry/smooth-rep";
 import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
 import { cameraFor } from "./camera-for.ts";
 import type { Configuration } from "./configuration.ts";
-import { isKnown } from "./is-known.ts";
 import { filterInput, longestUnseen } from "./lift-to-world.ts";
+import { saneShaft } from "./sane-shaft.ts";
 import type { StepOutput } from "./step.ts";
 
 /** Finished pictures lifted once more, each in the light of those before and after it: one answer a picture, null where it is not known. */
@@ -26,7 +26,12 @@ export function liftAgain(
   });
   const lifted = new Map<number, ShaftInWorld>();
   for (const stretch of stretches(inputs)) {
-    for (const shaft of smoothRep(stretch, { through, settings })) if (isKnown(shaft)) lifted.set(shaft.t, shaft);
+    const inputAt = new Map(stretch.map((input) => [input.t, input]));
+    for (const shaft of smoothRep(stretch, { through, settings })) {
+      const input = inputAt.get(shaft.t);
+      const sane = input === undefined ? null : saneShaft(shaft, input, through, settings);
+      if (sane !== null) lifted.set(shaft.t, sane);
+    }
   }
   return inputs.map(({ t }) => lifted.get(t) ?? null);
 }

@@ -9,10 +9,10 @@ import {
 import type { ShaftInImage } from "@overcue/shared-geometry/image-shaft";
 import { observeShaft } from "@overcue/shared-geometry/lift-observation";
 import type { StationSettings } from "@overcue/shared-geometry/station";
-import { metres, pixels } from "@overcue/shared-geometry/units";
+import { metres, pixels, radians } from "@overcue/shared-geometry/units";
 import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
 import type { BodyInWorld } from "./body-in-world.ts";
-import { isKnown } from "./is-known.ts";
+import { saneShaft } from "./sane-shaft.ts";
 import { soledHead } from "./soled-head.ts";
 
 export interface LiftState {
@@ -44,7 +44,7 @@ export function liftToWorld(
   const answer = filtered.output.shaft;
   return {
     state: { filter: filtered.state, seenAt: input.seen === null ? state.seenAt : shaft.t },
-    output: answer !== null && isKnown(answer) ? answer : null,
+    output: answer === null ? null : saneShaft(answer, input, through, settings),
   };
 }
 
@@ -53,6 +53,11 @@ export function liftToWorld(
  * one picture is doubled, for the filter takes pictures as independent.
  */
 const headSdFactor = 2;
+/**
+ * A line is placed no better than this across it, pixels at the grip and at its far end: shading, bends and a neighbouring edge pull it alike in all
+ * pictures. A short line turns the more by it.
+ */
+const leastAcross = 1;
 /** How well a soled club's head is placed along the shaft, as a share of the shaft's length: that of 15 degrees of lean. */
 const soledShare = 0.034;
 
@@ -64,13 +69,24 @@ export interface Sighting {
   readonly resting: boolean;
 }
 
+function withLeastSpread(shaft: Extract<ShaftInImage, { status: "tracked" }>): typeof shaft {
+  const { grip, head, sd, offsetSd } = shaft;
+  const reach = head === null ? Number.POSITIVE_INFINITY : Math.hypot(head.x - grip.x, head.y - grip.y);
+  return {
+    ...shaft,
+    offsetSd: pixels(Math.hypot(offsetSd, leastAcross)),
+    sd: radians(Math.hypot(sd, leastAcross / 2 / Math.max(reach, leastAcross))),
+  };
+}
+
 /** One picture as the filter takes it; unseen where there is no shaft or no depth to place it at. */
 export function filterInput(
-  { shaft, body, resting }: Sighting,
+  { shaft: told, body, resting }: Sighting,
   camera: Camera,
   settings: StationSettings,
 ): FilterInput {
-  if (shaft.status !== "tracked" || body === null) return { t: shaft.t, seen: null };
+  if (told.status !== "tracked" || body === null) return { t: told.t, seen: null };
+  const shaft = withLeastSpread(told);
   const { value, sd } = body.handsX;
   const depth = { kind: "along-target-line", x: metres(value), sd: metres(sd) } as const;
   const soled = resting ? soledHead(shaft, value, camera, settings) : null;
