@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { project } from "@overcue/shared-geometry/camera-project";
 import type { Camera } from "@overcue/shared-geometry/camera";
 import { defaultStation } from "@overcue/shared-geometry/default-station";
-import { imagePoint, worldPoint, type Point } from "@overcue/shared-geometry/point";
+import { groundPoint, imagePoint, worldPoint, type Point } from "@overcue/shared-geometry/point";
 import { angleApart, rotate } from "@overcue/shared-geometry/rotation";
 import { homographyFrom } from "@overcue/shared-geometry/station-homography";
 import { solveStation } from "@overcue/shared-geometry/solve-station";
@@ -148,7 +148,10 @@ describe("against OpenCV's JS build", () => {
       );
       const theirs = cv.findHomography(from, to);
       const ours = homographyFrom(
-        ground.map((point, index) => ({ ground: point, image: marks[index] ?? imagePoint(NaN, NaN) })),
+        ground.map((point, index) => ({
+          ground: groundPoint(point.x, point.y),
+          image: marks[index] ?? imagePoint(NaN, NaN),
+        })),
       );
       if (!ours) throw new Error("no homography");
       const map = (m: ArrayLike<number>, { x, y }: { x: number; y: number }) => {
@@ -165,7 +168,8 @@ describe("against OpenCV's JS build", () => {
       for (const mat of [from, to, theirs]) mat.delete();
       return result;
     };
-    expect(compare(0).apart).toBeLessThan(1e-6);
+    // OpenCV keeps these points in single precision: at 1000 px that is 3e-5 px.
+    expect(compare(0).apart).toBeLessThan(1e-4);
     // OpenCV goes on to refine what both begin with; ours is refined as a camera. Ours may miss by a tenth more, and no more.
     const noisy = compare(1);
     expect(noisy.ours).toBeLessThan(1.1 * noisy.theirs + 0.05);

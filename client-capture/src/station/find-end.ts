@@ -13,6 +13,9 @@ export interface FoundEnd {
 const asideNear = 4;
 const asideFar = 7;
 
+/** So far beyond its end a stick no longer tints the picture, whose colours are half as fine as its brightness (pixels). */
+const clearOfEnd = 3;
+
 /**
  * Where a stick ends beyond `towards`, looked for along the line from `from`: where its brightness over the ground beside it falls to half
  * and stays down. Falls back to `towards` (no end) where it never does within reach or the picture ends first.
@@ -92,7 +95,7 @@ function strangeness(
     for (let channel = 0; channel < 3; channel++) sum[channel] = (sum[channel] ?? 0) + by * (colour[channel] ?? 0);
     return true;
   };
-  for (let step = 2; step <= endGap + 2; step++) {
+  for (let step = clearOfEnd; step <= endGap + clearOfEnd; step++) {
     const seen = [gather(end + step, 0, 2), gather(end - step, asideNear, -1), gather(end - step, -asideNear, -1)];
     if (!seen.every(Boolean)) return null;
   }
