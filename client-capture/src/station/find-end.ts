@@ -18,7 +18,7 @@ const clearOfEnd = 3;
 
 /**
  * Where a stick ends beyond `towards`, looked for along the line from `from`: where its brightness over the ground beside it falls to half
- * and stays down. Falls back to `towards` (no end) where it never does within reach or the picture ends first.
+ * and stays down. Where it never does within reach, or the picture ends first, the last bright place on the line serves (no end).
  */
 export function findEnd(
   seen: Pick<StickChannel, "channel" | "whitened">,
@@ -52,7 +52,7 @@ export function findEnd(
       return covered ? noEnd(falls) : { at: place(falls), isEnd: true, sd: 0 };
     }
   }
-  return noEnd(length);
+  return noEnd(lastHigh?.along ?? length);
 }
 
 /** Brightness on the line over the ground on both sides of it; null outside of the picture. */

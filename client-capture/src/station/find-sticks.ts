@@ -56,6 +56,9 @@ export function findSticks(picture: Picture, settings: StationSettings, hints: C
 /** Beyond this a stick stands out no better for the choice, sds. */
 const mostContrast = 8;
 
+/** A piece grows by about a third at either end a round. */
+const growthRounds = 6;
+
 interface SettledLine {
   readonly stick: StickInImage;
   readonly contrast: number;
@@ -71,10 +74,12 @@ function settledLines(picture: Picture): SettledLine[] {
   for (const { near, far } of lineCandidates(map, rows, stationTuning.mostPieces)) {
     let snapped = snapStick(picture, "ball-line", near, far, 3);
     // The piece was a part of the stick: once more along all that was found, until it grows no longer.
-    for (let round = 0; round < 3 && snapped.ok; round++) {
+    for (let round = 0; round < growthRounds && snapped.ok; round++) {
       const longer = snapStick(picture, "ball-line", snapped.stick.near.at, snapped.stick.far.at, 2);
       if (!longer.ok) break;
+      const grown = !sameLine(longer.stick, snapped.stick);
       snapped = longer;
+      if (!grown && round > 0) break;
     }
     if (!snapped.ok) continue;
     const { stick, contrast } = snapped;
