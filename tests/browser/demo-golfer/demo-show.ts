@@ -14,6 +14,8 @@ export interface DemoShow {
   readonly kind: DemoRepKind;
   readonly tempo: "tour" | "slow";
   readonly reps: number;
+  /** Every other rep is held this long at lead arm level going back, the ones between coming down. 0: no rep is held. */
+  readonly holdSeconds: number;
   readonly club: boolean;
   readonly ball: boolean;
   readonly rodBeyondButt: number;
@@ -31,6 +33,7 @@ export const usualShow: DemoShow = {
   kind: "rehearsal",
   tempo: "slow",
   reps: 1,
+  holdSeconds: 0,
   club: true,
   ball: false,
   rodBeyondButt: 0,

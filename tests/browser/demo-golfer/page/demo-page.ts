@@ -5,7 +5,7 @@ import {
   tourTempo,
   usualGolfer,
 } from "@overcue/client-capture/demo-motion/demo-golfer-settings";
-import type { DemoPlan, DemoPlanItem } from "@overcue/client-capture/demo-motion/demo-golfer-settings";
+import type { DemoPlan, DemoRepPlan } from "@overcue/client-capture/demo-motion/demo-golfer-settings";
 import { demoCamera } from "@overcue/client-capture/demo-motion/demo-camera";
 import type { DemoCheckpoint, DemoTruth } from "@overcue/client-capture/demo-motion/demo-truth";
 import { DemoGolferSource } from "@overcue/client-capture/frames/demo-golfer/demo-golfer-source";
@@ -96,14 +96,18 @@ function planOf(show: DemoShow): DemoPlan {
     ...usualGolfer,
     station: { ...usualGolfer.station, handed: show.handed, rodBeyondButt: metres(show.rodBeyondButt) },
   };
-  const rep: DemoPlanItem = {
+  const rep: DemoRepPlan = {
     do: "rep",
     kind: show.kind,
     places: show.flatToSteep === 0 ? evenPlaces : placesOf(show.flatToSteep),
     tempo: show.tempo === "slow" ? slowTempo : tourTempo,
   };
-  const reps = Array.from({ length: show.reps }, () => [rep, { do: "still", seconds: 1.5 } as const]).flat();
-  return { golfer, club: show.club, ball: show.ball, items: [{ do: "still", seconds: 1.5 }, ...reps] };
+  const held = (index: number): DemoRepPlan =>
+    show.holdSeconds === 0
+      ? rep
+      : { ...rep, hold: { at: index % 2 === 0 ? "arm-level-back" : "arm-level-down", seconds: show.holdSeconds } };
+  const reps = Array.from({ length: show.reps }, (_, index) => [held(index), { do: "still", seconds: 1.5 } as const]);
+  return { golfer, club: show.club, ball: show.ball, items: [{ do: "still", seconds: 1.5 }, ...reps.flat()] };
 }
 
 declare global {

@@ -1,0 +1,46 @@
+import type { Page } from "playwright-core";
+
+/** One thing that the ground screen said for a while: the big word and the checkpoint it was about, or the answer after a rep. */
+export interface Said {
+  readonly moment: string;
+  readonly kind: string;
+  readonly band: string;
+  readonly calibration: string;
+  /** The answer's text while it is up; empty otherwise. */
+  readonly answer: string;
+}
+
+interface Watched {
+  overcueSaid: Said[];
+}
+
+/** Notes every change of the big word on the practice view from now on. */
+export async function watchGround(page: Page): Promise<() => Promise<readonly Said[]>> {
+  await page.waitForSelector("[data-screen=practice]", { timeout: 120_000 });
+  await page.evaluate(() => {
+    const said: Said[] = [];
+    Object.assign(window, { overcueSaid: said });
+    const text = (part: string): string => document.querySelector(`[data-part="${part}"]`)?.textContent ?? "";
+    const note = (): void => {
+      const word = document.querySelector<HTMLElement>("[data-part=key-word]");
+      const now: Said = {
+        moment: text("moment"),
+        kind: word?.dataset["kind"] ?? "",
+        band: word?.dataset["band"] ?? "",
+        calibration: text("calibration"),
+        answer: document.querySelector("[data-screen=verdict]")?.textContent ?? "",
+      };
+      const last = said.at(-1);
+      if (last === undefined || last.band !== now.band || last.moment !== now.moment || last.kind !== now.kind)
+        said.push(now);
+    };
+    new MutationObserver(note).observe(document.body, {
+      subtree: true,
+      childList: true,
+      characterData: true,
+      attributes: true,
+      attributeFilter: ["data-kind", "data-band"],
+    });
+  });
+  return async () => await page.evaluate(() => (window as unknown as Watched).overcueSaid);
+}
