@@ -1,7 +1,7 @@
 import { constants } from "node:fs";
 import { access } from "node:fs/promises";
 import { delimiter, join } from "node:path";
-import { chromium, type Browser, type BrowserContext } from "playwright-core";
+import { chromium, type Browser } from "playwright-core";
 
 /** The one place that knows where a Chromium is and how to start it. */
 
@@ -64,19 +64,6 @@ export async function launchChromium(options: LaunchOptions = {}): Promise<Brows
   return await chromium.launch({
     executablePath: await findChromium(),
     headless: options.visible !== true,
-    args: [...flagsFor(options)],
-  });
-}
-
-/** The same with a profile folder that outlives it (what a page stored is still there the next time). */
-export async function launchChromiumWithProfile(
-  profileFolder: string,
-  options: LaunchOptions = {},
-): Promise<BrowserContext> {
-  return await chromium.launchPersistentContext(profileFolder, {
-    executablePath: await findChromium(),
-    headless: options.visible !== true,
-    ignoreHTTPSErrors: true,
     args: [...flagsFor(options)],
   });
 }

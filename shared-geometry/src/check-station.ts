@@ -1,4 +1,4 @@
-import type { StationInput } from "./solve-station.ts";
+import type { StationInput } from "./station-fit.ts";
 import type { StationRefusal } from "./station-verdict.ts";
 
 /** Sticks shorter than this share of the picture's height are no line to measure by. */

@@ -3,7 +3,7 @@ import { project } from "./camera-project.ts";
 import type { Camera } from "./camera.ts";
 import { worldPoint } from "./point.ts";
 import { buttSdFromCamera } from "./butt-sd-from-camera.ts";
-import type { StationFit, StationInput } from "./solve-station.ts";
+import type { StationFit, StationInput } from "./station-fit.ts";
 import { laidAt, type LayingSpread } from "./station-model.ts";
 import type { StationCaution, StationRefusal } from "./station-verdict.ts";
 

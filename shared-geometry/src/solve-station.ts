@@ -3,7 +3,7 @@ import type { CameraCovariance } from "./camera-spread.ts";
 import type { Camera } from "./camera.ts";
 import { defaultCamera, usualFocalPerShortSide } from "./default-camera.ts";
 import { judgeStation, type StationJudgement } from "./judge-station.ts";
-import { fitLeastSquares, type LeastSquaresFit } from "./least-squares.ts";
+import { fitLeastSquares } from "./least-squares.ts";
 import { mirrorPoint } from "./mirror-picture.ts";
 import { groundPoint, imagePoint } from "./point.ts";
 import { checkStation } from "./check-station.ts";
@@ -17,25 +17,12 @@ import {
   stepsFor,
   stickParameters,
   usualLaying,
-  type LayingSpread,
   type StationPriors,
 } from "./station-model.ts";
-import type { StationSettings } from "./station.ts";
+import type { StationFit, StationInput } from "./station-fit.ts";
 import { refusalSentences, type StationRefusal } from "./station-verdict.ts";
 import { mirrorStick, type StickInImage } from "./stick-in-image.ts";
-import { pixels, type Pixels } from "./units.ts";
-
-export interface StationInput {
-  readonly sticks: readonly StickInImage[];
-  readonly settings: StationSettings;
-  readonly width: Pixels;
-  readonly height: Pixels;
-  /** From the track's settings where the device tells; else a phone's usual lens, known to 15 %. */
-  readonly focal?: StationPriors["focal"];
-  readonly gravity?: StationPriors["gravity"];
-  readonly ball?: StationPriors["ball"];
-  readonly laying?: LayingSpread;
-}
+import { pixels } from "./units.ts";
 
 export type StationSolution =
   | ({
@@ -87,14 +74,6 @@ export function solveStation(input: StationInput): StationSolution {
     buttSd,
     misfit,
   };
-}
-
-export interface StationFit {
-  readonly camera: Camera;
-  readonly covariance: CameraCovariance | null;
-  readonly leastSquares: LeastSquaresFit;
-  /** How far the focal length lies from what was known of it beforehand, sds. */
-  readonly focalOff: number;
 }
 
 /**

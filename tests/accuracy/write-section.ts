@@ -1,7 +1,7 @@
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 
 /** Where the kept results live. */
-export const resultsFile = new URL("RESULTS.md", import.meta.url);
+const resultsFile = new URL("RESULTS.md", import.meta.url);
 
 const title = "# Measured accuracy\n\nEach section is written by the command it names.\n";
 

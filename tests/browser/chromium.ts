@@ -1,6 +1,1 @@
-export {
-  findChromium,
-  launchChromium,
-  launchChromiumWithProfile,
-  type LaunchOptions,
-} from "../../client-capture/measure/chromium.ts";
+export { launchChromium } from "../../client-capture/measure/chromium.ts";

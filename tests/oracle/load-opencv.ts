@@ -1,7 +1,7 @@
 import { createRequire } from "node:module";
 
 /** A matrix of OpenCV's JS build. */
-export interface Mat {
+interface Mat {
   readonly data64F: Float64Array;
   delete(): void;
 }

@@ -1,4 +1,4 @@
-import type { SlowBackground } from "./slow-background.ts";
+import type { SlowBackground } from "./background-state.ts";
 import type { WorkPicture } from "./work-picture.ts";
 
 /**

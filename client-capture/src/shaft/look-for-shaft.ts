@@ -7,7 +7,8 @@ import { makeLineSweep, sweepLines, type LineSweep } from "./line-sweep.ts";
 import { makeBodyMarks, markBody, type BodyMarks } from "./mark-body.ts";
 import { predictHands, startHandsTrack, type HandsTrack } from "./predict-hands.ts";
 import type { ShaftTuning } from "./shaft-tuning.ts";
-import { emptyBackground, feedBackground, matchBackground, type SlowBackground } from "./slow-background.ts";
+import type { SlowBackground } from "./background-state.ts";
+import { emptyBackground, feedBackground, matchBackground } from "./slow-background.ts";
 import { emptyWorkPicture, shrinkPicture, type WorkPicture } from "./work-picture.ts";
 
 /** The eyes of the tracker: everything needed to search one picture. Changed in place; allocated once for a picture size. */

@@ -1,4 +1,5 @@
-import { solveStation, type StationInput, type StationSolution } from "@overcue/shared-geometry/solve-station";
+import { solveStation, type StationSolution } from "@overcue/shared-geometry/solve-station";
+import type { StationInput } from "@overcue/shared-geometry/station-fit";
 import { stationLines, type StationLine, type StationSettings } from "@overcue/shared-geometry/station";
 import type { StickEnd, StickInImage } from "@overcue/shared-geometry/stick-in-image";
 import { pixels } from "@overcue/shared-geometry/units";

@@ -13,10 +13,10 @@ export interface Judged {
 const armLevel: readonly CheckpointId[] = ["arm-level-back", "arm-level-down"];
 
 /** Share of errors inside the stated 95 % interval. */
-export const coverage = (inSds: readonly number[]): number =>
+const coverage = (inSds: readonly number[]): number =>
   (100 * inSds.filter((z) => Math.abs(z) <= 1.96).length) / inSds.length;
 
-export function quantile(values: readonly number[], share: number): number {
+function quantile(values: readonly number[], share: number): number {
   const sorted = values.toSorted((a, b) => a - b);
   return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? Number.NaN;
 }
@@ -24,7 +24,7 @@ export function quantile(values: readonly number[], share: number): number {
 const bandsAt = (measure: LiftMeasure, checkpoints: readonly CheckpointId[]): BandMeasure[] =>
   checkpoints.flatMap((checkpoint) => [...(measure.bands.get(checkpoint) ?? [])]);
 
-export function bandFigures(bands: readonly BandMeasure[]) {
+function bandFigures(bands: readonly BandMeasure[]) {
   const decided = bands.filter(({ decision }) => decision.decided);
   const clear = bands.filter(({ toBoundary }) => toBoundary > 0.05);
   return {

@@ -7,7 +7,7 @@ export interface SwingPicture {
   readonly body: Body;
 }
 
-export const pictureSize = { width: 720, height: 1280 } as const;
+const pictureSize = { width: 720, height: 1280 } as const;
 
 /** Pictures of a shaft that turns to and fro before a horizon and two posts, with noise; the same every time. */
 export function drawSwing(count: number): SwingPicture[] {
