@@ -16,8 +16,8 @@ afterAll(async () => {
   await browser.close();
 });
 
-/** One picture every 100 ms of the page's own time, which stands still in between. */
-const step = 100;
+/** One picture every 50 ms of the page's own time, which stands still in between. */
+const step = 50;
 const length = 2.4 * repMs;
 
 test("D15 a recorded practice run does not flash: live reps, checkpoints, a pause and an answer", async () => {
@@ -61,7 +61,7 @@ test("D15 a recorded practice run does not flash: live reps, checkpoints, a paus
       words.add(
         (await page
           .locator("[data-part=key-word]")
-          .getAttribute("data-band")
+          .getAttribute("data-lines")
           .catch(() => null)) ?? "",
       );
     }
