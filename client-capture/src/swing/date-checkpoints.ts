@@ -1,3 +1,4 @@
+import { bestSplit } from "./best-split.ts";
 import { milliseconds, type Metres, type Milliseconds } from "@overcue/shared-geometry/units";
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import { fitCrossing, type Crossing, type FitOptions, type SeriesPoint } from "./fit-crossing.ts";
@@ -168,31 +169,4 @@ function ratesOver(series: readonly SeriesPoint[], span: number): SeriesPoint[] 
 /** Where the head stood behind the ball before the rep set off. */
 function headAtRest(headX: readonly SeriesPoint[], rest: Rest): number {
   return median(headX.filter((point) => point.t >= rest.from && point.t <= rest.to).map((point) => point.value));
-}
-
-/**
- * Where a noisy quantity passes the level for good: the pair of neighbours on either side of it that leaves the fewest samples on the wrong side,
- * the first such pair. Null where no pair within the span passes it the right way.
- */
-function bestSplit(
-  series: readonly SeriesPoint[],
-  level: number,
-  within: { readonly from: number; readonly to: number },
-  sign: 1 | -1,
-): number | null {
-  const first = series.findIndex((point) => point.t >= within.from);
-  const last = series.findLastIndex((point) => point.t <= within.to);
-  if (first < 0) return null;
-  const isPast = (index: number): boolean => sign * ((series[index]?.value ?? 0) - level) >= 0;
-  let best: number | null = null;
-  let score = 0;
-  let least = Infinity;
-  for (let index = first; index < last; index++) {
-    score += isPast(index) ? 1 : -1;
-    if (!isPast(index) && isPast(index + 1) && score < least) {
-      least = score;
-      best = index;
-    }
-  }
-  return best;
 }

@@ -1,7 +1,8 @@
+import { bestSplit } from "./best-split.ts";
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import { milliseconds } from "@overcue/shared-geometry/units";
 import type { CheckpointTime } from "./date-checkpoints.ts";
-import { fitCrossing, type SeriesPoint } from "./fit-crossing.ts";
+import { fitCrossing, type Crossing, type SeriesPoint } from "./fit-crossing.ts";
 import { handsPath, turnsOf, type HandsMoment, type Turn } from "./hands-path.ts";
 import { median } from "./median.ts";
 import type { PictureMoment } from "./picture-moment.ts";
@@ -205,21 +206,15 @@ function setOffAt(away: readonly SeriesPoint[]): number | null {
   return away[Math.max(0, lastInside)]?.t ?? null;
 }
 
-function cross(series: readonly SeriesPoint[], level: number, span: readonly [number, number], sign: 1 | -1) {
-  const inside = series.filter(({ t }) => t >= span[0] && t <= span[1]);
-  const signed = inside.map(({ value }) => sign * (value - level));
-  let best = -1;
-  let score = 0;
-  let least = Infinity;
-  for (let index = 0; index + 1 < signed.length; index++) {
-    const here = signed[index] ?? 0;
-    score += here >= 0 ? 1 : -1;
-    if (here < 0 && (signed[index + 1] ?? 0) >= 0 && score < least) {
-      least = score;
-      best = index;
-    }
-  }
-  return best < 0 ? null : fitCrossing(inside, best, level, { least: 50, change: 0.1, sharedErrors: 2 });
+function cross(
+  series: readonly SeriesPoint[],
+  level: number,
+  [from, to]: readonly [number, number],
+  sign: 1 | -1,
+): Crossing | null {
+  const inside = series.filter(({ t }) => t >= from && t <= to);
+  const best = bestSplit(inside, level, { from, to }, sign);
+  return best === null ? null : fitCrossing(inside, best, level, { least: 50, change: 0.1, sharedErrors: 2 });
 }
 
 /** The middle of the time that the hands spend at their highest. */
