@@ -26,8 +26,16 @@ export function goOverAgain(
   outputs: readonly StepOutput[],
   configuration: Configuration,
 ): GoneOver {
+  return goOverShafts(smoothShaft(evidence), outputs, configuration);
+}
+
+/** The same from shafts that are smoothed already, one for each output. */
+export function goOverShafts(
+  shafts: readonly ShaftInImage[],
+  outputs: readonly StepOutput[],
+  configuration: Configuration,
+): GoneOver {
   const { settings } = configuration;
-  const shafts = smoothShaft(evidence);
   const worlds = liftAgain(shafts, outputs, configuration);
   const reps: FinishedRep[] = [];
   let clock = startSwingClock(gripToHead(settings));

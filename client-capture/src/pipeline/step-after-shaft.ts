@@ -1,0 +1,90 @@
+import { gripToHead } from "@overcue/shared-geometry/grip-convention";
+import type { Calibration } from "@overcue/shared-geometry/camera";
+import type { ReadOuts } from "@overcue/shared-geometry/read-outs";
+import type { Milliseconds } from "@overcue/shared-geometry/units";
+import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
+import type { ShaftOutput } from "../shaft/track-shaft.ts";
+import { runSwingClock, startSwingClock, type SwingClockOutput, type SwingClockState } from "../swing/swing-clock.ts";
+import { bodyInWorld, startBody, type BodyInWorld, type BodyState } from "./body-in-world.ts";
+import type { Body } from "./body.ts";
+import { cameraFor } from "./camera-for.ts";
+import type { Configuration } from "./configuration.ts";
+import { handsStatus, type HandsStatus } from "./hands-status.ts";
+import { liftToWorld, startLift, type LiftState } from "./lift-to-world.ts";
+import { readBands } from "./read-bands.ts";
+import { swingSample } from "./swing-sample.ts";
+
+/** What the stages after the tracker take of one picture: its size, its shaft, and the pose model's newest answer. */
+export interface SeenShaft {
+  readonly t: Milliseconds;
+  readonly picture: { readonly width: number; readonly height: number };
+  readonly body: Body | null;
+  readonly shaft: ShaftOutput;
+}
+
+export interface AfterShaftState {
+  readonly configuration: Configuration;
+  readonly body: BodyState;
+  readonly lift: LiftState;
+  readonly clock: SwingClockState;
+  /** Whether the club stood still outside of a rep at the last picture. */
+  readonly resting: boolean;
+}
+
+export interface StepOutput extends SeenShaft {
+  readonly hands: HandsStatus;
+  readonly inWorld: BodyInWorld | null;
+  readonly world: ShaftInWorld | null;
+  readonly calibration: Calibration;
+  readonly swing: SwingClockOutput;
+  readonly readOuts: ReadOuts;
+}
+
+export function startAfterShaft(configuration: Configuration): AfterShaftState {
+  return {
+    configuration,
+    body: startBody,
+    lift: startLift,
+    clock: startSwingClock(gripToHead(configuration.settings)),
+    resting: false,
+  };
+}
+
+/** A shaft found in a picture through the stages that need no pixels, in order: body and shaft in the world, swing clock, read-outs. */
+export function stepAfterShaft(
+  state: AfterShaftState,
+  { t, picture, body, shaft }: SeenShaft,
+): { readonly state: AfterShaftState; readonly output: StepOutput } {
+  const { configuration } = state;
+  const { settings } = configuration;
+  const camera = cameraFor(configuration, picture);
+  const inWorld = body === null ? null : bodyInWorld(state.body, body, camera, settings);
+  const world = liftToWorld(
+    state.lift,
+    { shaft: shaft.now, body: inWorld?.output ?? null, resting: state.resting },
+    configuration.spread ?? camera,
+    settings,
+  );
+  const swing = runSwingClock(state.clock, swingSample(t, shaft.now, world.output, inWorld?.output ?? null));
+  return {
+    state: {
+      configuration,
+      body: inWorld?.state ?? state.body,
+      lift: world.state,
+      clock: swing.state,
+      resting: swing.output.phase === "still",
+    },
+    output: {
+      t,
+      picture: { width: picture.width, height: picture.height },
+      body,
+      hands: handsStatus(body, t),
+      inWorld: inWorld?.output ?? null,
+      shaft,
+      world: world.output,
+      calibration: configuration.calibration,
+      swing: swing.output,
+      readOuts: readBands(shaft.now.status === "lost" ? null : world.output, settings),
+    },
+  };
+}
