@@ -1,6 +1,7 @@
 import type { CameraSpread } from "@overcue/shared-geometry/camera-spread";
 import type { Calibration, Camera } from "@overcue/shared-geometry/camera";
 import type { StationSettings } from "@overcue/shared-geometry/station";
+import type { RodColour } from "../shaft/learn-rod-colour.ts";
 
 /** What the stages are told beforehand. */
 export interface Configuration {
@@ -10,4 +11,6 @@ export interface Configuration {
   readonly calibration: Calibration;
   /** How well `camera` is known, where it was solved; left out: it is taken at its word. */
   readonly spread?: CameraSpread;
+  /** The practice rod along the shaft, its colour as `learnRodColour` had it from one tap; null or left out: none is known. */
+  readonly rod?: { readonly colour: RodColour } | null;
 }

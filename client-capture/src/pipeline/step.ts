@@ -22,7 +22,11 @@ export interface StepState {
 /** `keepFor`: how long what each picture showed is kept for going over it again, milliseconds; infinite for a clip. */
 export function startStep(configuration: Configuration, keepFor: Milliseconds): StepState {
   return {
-    shaft: startShaftTracker({ handed: configuration.settings.handed, keepEvidence: keepFor }),
+    shaft: startShaftTracker({
+      handed: configuration.settings.handed,
+      keepEvidence: keepFor,
+      rodColour: configuration.rod?.colour ?? null,
+    }),
     after: startAfterShaft(configuration),
   };
 }
