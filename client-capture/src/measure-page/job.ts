@@ -14,4 +14,8 @@ export type Job =
       readonly framesPerSecond: number;
       readonly rodColour: RodColour;
       readonly seed: number;
+      /** The pose model is asked about one picture in so many, as on a phone that cannot keep up; 1: about each. */
+      readonly posesEvery: number;
+      /** Whether the camera is told, or worked out from the sticks found in the first picture. */
+      readonly station: "known" | "found";
     };

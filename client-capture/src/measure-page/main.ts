@@ -1,11 +1,12 @@
 import type { StationSettings } from "@overcue/shared-geometry/station";
 import { openClip } from "../frames/clip-source.ts";
 import type { FrameSource } from "../frames/frame-source.ts";
-import { startMeasureClient } from "../measuring/measure-client.ts";
+import { startMeasureClient, type MeasureClient } from "../measuring/measure-client.ts";
 import type { Configuration } from "../pipeline/configuration.ts";
 import { startPoseClient } from "../pose/pose-client.ts";
 import { clipConfiguration } from "./clip-configuration.ts";
 import { clipReport } from "./clip-report.ts";
+import { findStation } from "./find-station.ts";
 import type { Job } from "./job.ts";
 import { measureClip, type MeasuredClip } from "./measure-clip.ts";
 import { openDemoJob } from "./measure-demo.ts";
@@ -16,17 +17,21 @@ const patience = 120_000;
 interface Opened {
   readonly source: FrameSource;
   readonly configuration: Configuration;
+  readonly posesEvery: number;
   readonly report: (measured: MeasuredClip) => unknown;
 }
 
-async function openJob(job: Exclude<Job, { kind: "picture" }>): Promise<Opened> {
+async function openJob(job: Exclude<Job, { kind: "picture" }>, measure: MeasureClient): Promise<Opened> {
   if (job.kind === "demo") {
     const { source, answer } = openDemoJob(job);
     const settings: StationSettings = job.plan.golfer.station;
+    const known: Configuration = { settings, camera: job.camera, calibration: "demo" };
+    const configuration = job.station === "known" ? known : await findStation(source, measure, settings);
     return {
       source,
-      configuration: { settings, camera: job.camera, calibration: "demo" },
-      report: (measured) => answer(measured.answer),
+      configuration,
+      posesEvery: job.posesEvery,
+      report: (measured) => answer(measured.answer, configuration.camera),
     };
   }
   const source = await openClip(await (await fetch("/clip")).blob());
@@ -34,6 +39,7 @@ async function openJob(job: Exclude<Job, { kind: "picture" }>): Promise<Opened> 
   return {
     source,
     configuration,
+    posesEvery: 1,
     report: (measured) =>
       clipReport(job.clip, source.info, measured, configuration.settings.handed, configuration.camera !== null),
   };
@@ -56,14 +62,15 @@ async function findPose(): Promise<unknown> {
 }
 
 async function measure(job: Exclude<Job, { kind: "picture" }>): Promise<unknown> {
-  const { source, configuration, report } = await openJob(job);
-  const pose = await startPoseClient({ model: "full", delegate: "CPU", warmUp: false, patience });
   const measure = startMeasureClient();
+  const { source, configuration, posesEvery, report } = await openJob(job, measure);
+  const pose = await startPoseClient({ model: "full", delegate: "CPU", warmUp: false, patience });
   measure.start(configuration, true);
   const started = performance.now();
-  const measured = await measureClip(source, pose, measure, (done) => {
+  const tellProgress = (done: number): void => {
     if (done % 100 === 0) console.info(`${String(done)} frames`);
-  });
+  };
+  const measured = await measureClip(source, pose, measure, tellProgress, posesEvery);
   const seconds = (performance.now() - started) / 1000;
   for (const failure of measured.failures.slice(0, 5)) console.info(failure);
   const answer = report(measured);

@@ -19,32 +19,36 @@ export interface MeasuredClip {
 }
 
 /**
- * Every frame of a clip through the pose model and the measuring stages. The pose of the next frame is found while the shaft of this one
- * is searched, each in its worker. A frame that fails is counted and the clip goes on.
+ * Every frame of a clip through the measuring stages, and one in `posesEvery` through the pose model. The pose of the next frame is found while the
+ * shaft of this one is searched, each in its worker. A frame that fails is counted and the clip goes on.
  */
 export async function measureClip(
   source: FrameSource,
   pose: PoseClient,
   measure: MeasureClient,
   onFrame: (done: number) => void,
+  posesEvery = 1,
 ): Promise<MeasuredClip> {
   const frames: ClipFrame[] = [];
   const failures: string[] = [];
   let posing = 0;
   let searching = 0;
   let measured = 0;
+  let seen = 0;
   let body: Body | null = null;
   let underWay: Promise<void> = Promise.resolve();
 
   for (let frame = await source.next(); frame !== null; frame = await source.next()) {
     const { image, rotation, captureTime, index } = frame;
-    try {
-      const copy = "displayWidth" in image ? image.clone() : await createImageBitmap(image);
-      const answer = await pose.find(copy, rotation, captureTime);
-      body = answer.body;
-      posing += answer.tookMs;
-    } catch (error) {
-      failures.push(`frame ${String(index)}: pose: ${whyOf(error)}`);
+    if (seen++ % posesEvery === 0) {
+      try {
+        const copy = "displayWidth" in image ? image.clone() : await createImageBitmap(image);
+        const answer = await pose.find(copy, rotation, captureTime);
+        body = answer.body;
+        posing += answer.tookMs;
+      } catch (error) {
+        failures.push(`frame ${String(index)}: pose: ${whyOf(error)}`);
+      }
     }
     await underWay;
     measure.tellBody(body);

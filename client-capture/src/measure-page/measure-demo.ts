@@ -1,3 +1,4 @@
+import type { Camera } from "@overcue/shared-geometry/camera";
 import type { DemoCheckpoint, DemoTruth } from "../demo-motion/demo-truth.ts";
 import { DemoGolferSource } from "../frames/demo-golfer/demo-golfer-source.ts";
 import { seededRandom } from "../frames/demo-golfer/seeded-random.ts";
@@ -11,12 +12,14 @@ export interface DemoAnswer {
   readonly truths: readonly (DemoTruth | null)[];
   readonly checkpoints: readonly DemoCheckpoint[];
   readonly measured: ClipAnswer;
+  /** What the club was seen through: the virtual camera itself, or the one that the found sticks gave. */
+  readonly camera: Camera | null;
 }
 
 /** A demo show as a source that ends after one plan and writes down the truth of every picture. */
 export function openDemoJob(job: Extract<Job, { kind: "demo" }>): {
   readonly source: FrameSource;
-  readonly answer: (measured: ClipAnswer) => DemoAnswer;
+  readonly answer: (measured: ClipAnswer, camera: Camera | null) => DemoAnswer;
 } {
   let shown = false;
   const show = new DemoGolferSource({
@@ -44,6 +47,6 @@ export function openDemoJob(job: Extract<Job, { kind: "demo" }>): {
         show.close();
       },
     },
-    answer: (measured) => ({ truths, checkpoints: show.checkpoints, measured }),
+    answer: (measured, camera) => ({ truths, checkpoints: show.checkpoints, measured, camera }),
   };
 }

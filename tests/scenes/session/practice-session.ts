@@ -15,7 +15,7 @@ import { between, namedRandom, type Random } from "../random.ts";
 import type { SceneSettings } from "../scene-settings.ts";
 
 const sessionSpeeds = ["slow+rod", "slow", "flow", "full"] as const;
-type SessionSpeed = (typeof sessionSpeeds)[number];
+export type SessionSpeed = (typeof sessionSpeeds)[number];
 
 /** A practice session whose truth is known: `motion` holds its reps and the instant of each checkpoint. */
 export interface PracticeSession {
@@ -38,15 +38,30 @@ const distractions: readonly DemoDistraction[] = [
 
 const rates = [60, 30, 120, 60] as const;
 
+/** How long a session is, and how fast its pictures come. */
+export interface SessionForm {
+  /** Plans of reps, at most six. */
+  readonly plans: number;
+  framesPerSecond(index: number, speed: SessionSpeed): number;
+}
+
+const wholeSession: SessionForm = { plans: 6, framesPerSecond: (index) => rates[(index >> 2) % rates.length] ?? 60 };
+
+/** Short enough to be drawn and looked at by the pose model in minutes. */
+export const drawnSession: SessionForm = {
+  plans: 4,
+  framesPerSecond: (_, speed) => (speed === "slow" || speed === "slow+rod" ? 30 : 60),
+};
+
 /**
  * The session of an index: speeds, picture rates and hands take turns, so that any 24 sessions in a row hold every mixture. Six plans of
  * reps each (a continuous one counts as two reps), in drawn order, with distractions between.
  */
-export function practiceSession(index: number): PracticeSession {
+export function practiceSession(index: number, form = wholeSession): PracticeSession {
   const random = namedRandom(index, "session");
   const speed = sessionSpeeds[index % sessionSpeeds.length] ?? "slow";
   const handed = index % 3 === 1 ? "left" : "right";
-  const framesPerSecond = rates[(index >> 2) % rates.length] ?? 60;
+  const framesPerSecond = form.framesPerSecond(index, speed);
   const base = sceneOf(conditionOf[speed], index + 1);
   const { golfer } = base.plan;
   const plan = demoSession(
@@ -54,7 +69,7 @@ export function practiceSession(index: number): PracticeSession {
       golfer: { ...golfer, station: { ...golfer.station, handed } },
       club: true,
       ball: base.plan.ball,
-      reps: shuffle(repsOf(speed, random), random),
+      reps: shuffle(repsOf(speed, random), random).slice(0, form.plans),
       distractions: shuffle(distractions, random),
       placesSd: 0.03,
       tempoSd: 0.06,

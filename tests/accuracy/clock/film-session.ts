@@ -1,0 +1,61 @@
+import { join } from "node:path";
+import { pixels } from "@overcue/shared-geometry/units";
+import { imagePoint } from "@overcue/shared-geometry/point";
+import type { Camera } from "@overcue/shared-geometry/camera";
+import { runInChromium } from "../../../client-capture/measure/run-in-chromium.ts";
+import type { DemoAnswer } from "../../../client-capture/src/measure-page/measure-demo.ts";
+import type { Job } from "../../../client-capture/src/measure-page/job.ts";
+import type { PracticeSession } from "../../scenes/session/practice-session.ts";
+
+const client = join(import.meta.dirname, "../../../build/client-capture");
+
+/** The pose model is asked this often a second: what a middling phone manages. */
+const posesPerSecond = 15;
+
+export interface FilmedSession {
+  readonly answer: DemoAnswer;
+  readonly frames: number;
+  readonly seconds: number;
+}
+
+/**
+ * A session played by the demo golfer in Chromium, through the real pose model, tracker, lift and clock, and through the camera that its sticks give
+ * (`found`) or the virtual camera itself (`known`). @throws Error with a sentence where the sticks are not found or the page fails.
+ */
+export async function filmSession(
+  { scene, index }: PracticeSession,
+  station: "known" | "found",
+  width = scene.camera.width,
+): Promise<FilmedSession> {
+  const job: Job = {
+    kind: "demo",
+    plan: scene.plan,
+    camera: resized(scene.camera, width / scene.camera.width),
+    framesPerSecond: scene.framesPerSecond,
+    rodColour: "orange",
+    seed: index,
+    posesEvery: Math.max(1, Math.round(scene.framesPerSecond / posesPerSecond)),
+    station,
+  };
+  const told = (await runInChromium({ client, clipPath: null, description: job }, () => undefined)) as
+    | {
+        readonly ok: true;
+        readonly report: DemoAnswer;
+        readonly pace: { readonly frames: number; readonly seconds: number };
+      }
+    | { readonly ok: false; readonly why: string };
+  if (!told.ok) throw new Error(told.why);
+  return { answer: told.report, frames: told.pace.frames, seconds: told.pace.seconds };
+}
+
+/** The same camera with smaller or larger pixels; sizes are kept even. */
+function resized(camera: Camera, factor: number): Camera {
+  const even = (size: number): number => 2 * Math.round((size * factor) / 2);
+  return {
+    ...camera,
+    width: pixels(even(camera.width)),
+    height: pixels(even(camera.height)),
+    focal: pixels(camera.focal * factor),
+    principal: imagePoint(camera.principal.x * factor, camera.principal.y * factor),
+  };
+}

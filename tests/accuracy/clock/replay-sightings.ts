@@ -1,0 +1,42 @@
+import type { Configuration } from "@overcue/client-capture/pipeline/configuration";
+import { goOverShafts } from "@overcue/client-capture/pipeline/go-over-again";
+import {
+  repReadings,
+  readCheckpoint,
+  type ReadCheckpoint,
+  type RepReading,
+} from "@overcue/client-capture/pipeline/rep-readings";
+import { startAfterShaft, stepAfterShaft, type StepOutput } from "@overcue/client-capture/pipeline/step-after-shaft";
+import type { PracticeSession } from "../../scenes/session/practice-session.ts";
+import type { Sighting } from "../../scenes/session/simulate-sightings.ts";
+
+export interface ReplayedSession {
+  /** As they go into the book. */
+  readonly reps: readonly RepReading[];
+  /** Told while it happened. */
+  readonly live: readonly ReadCheckpoint[];
+}
+
+/** A session's sightings through every stage after the tracker, live and then once more with all of them. */
+export function replaySightings({ scene }: PracticeSession, sightings: Iterable<Sighting>): ReplayedSession {
+  const { camera, plan } = scene;
+  const settings = plan.golfer.station;
+  const configuration: Configuration = { settings, camera, calibration: "demo" };
+  const picture = { width: camera.width, height: camera.height };
+  const outputs: StepOutput[] = [];
+  let state = startAfterShaft(configuration);
+  for (const { t, body, shaft } of sightings) {
+    const stepped = stepAfterShaft(state, { t, picture, body, shaft: { now: shaft, lagged: null } });
+    state = stepped.state;
+    outputs.push(stepped.output);
+  }
+  const again = goOverShafts(
+    outputs.map(({ shaft }) => shaft.now),
+    outputs,
+    configuration,
+  );
+  return {
+    reps: again.reps.map((rep) => repReadings(rep, settings)),
+    live: outputs.flatMap(({ swing }) => swing.passed.map((one) => readCheckpoint(one, settings))),
+  };
+}

@@ -1,0 +1,29 @@
+import { parentPort } from "node:worker_threads";
+import { measureFilmed, measureSimulated, type MeasuredFilm } from "./measure-clock.ts";
+import type { JudgedSession } from "./judge-session.ts";
+
+/** A session to measure, sent to the worker. */
+export interface Task {
+  readonly how: "simulated" | "filmed";
+  readonly index: number;
+}
+
+export type Answer =
+  | { readonly how: "simulated"; readonly index: number; readonly judged: JudgedSession }
+  | ({ readonly how: "filmed"; readonly index: number } & MeasuredFilm)
+  | { readonly how: "failed"; readonly index: number; readonly why: string };
+
+const port = parentPort;
+if (!port) throw new Error("session-worker.ts runs as a worker of run.run.ts");
+port.on("message", (task: Task) => {
+  void measure(task)
+    .catch((error: unknown): Answer => ({ how: "failed", index: task.index, why: String(error) }))
+    .then((answer) => {
+      port.postMessage(answer);
+    });
+});
+
+async function measure({ how, index }: Task): Promise<Answer> {
+  if (how === "simulated") return { how, index, judged: measureSimulated(index) };
+  return { how, index, ...(await measureFilmed(index)) };
+}
