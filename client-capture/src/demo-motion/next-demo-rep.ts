@@ -31,8 +31,8 @@ const placeAt: Readonly<Partial<Record<CheckpointId, keyof DemoPlaces>>> = {
   "shaft-level-down": "headAtShaftLevelDown",
 };
 
-/** What a body can still do, metres from the ball line towards the heels. */
-const farthest = { beyond: -0.6, behind: 0.7 };
+/** What a body can still do, metres from the ball line towards the heels; the head goes less far beyond the ball than the butt points. */
+const farthest = { behind: 0.7, buttBeyond: -0.6, headBeyond: -0.25 };
 
 /**
  * The pupil's next rep: the habit while nothing is cued (baseline, test), else the habit and that share of the way to the middle of what is to be felt.
@@ -44,7 +44,8 @@ export function nextDemoRep({ habit, carryOver }: DemoPupil, practice: PupilsPra
     const place = placeAt[checkpoint];
     if (place === undefined) continue;
     const reached = habit[place] + carryOver * ((felt.from + felt.to) / 2 - habit[place]);
-    places[place] = Math.min(farthest.behind, Math.max(farthest.beyond, reached));
+    const beyond = place === "buttBack" || place === "buttDown" ? farthest.buttBeyond : farthest.headBeyond;
+    places[place] = Math.min(farthest.behind, Math.max(beyond, reached));
   }
   return { do: "rep", ...wayOf[practice?.stage ?? "slow-rehearsal"], places };
 }

@@ -47,6 +47,23 @@ describe("the practising demo golfer", () => {
     expect(nextDemoRep({ habit, carryOver: 1 }, underCue(-4, -3)).places.buttBack).toBe(-0.6);
   });
 
+  it.each(["takeaway", "shaft-level-back", "arm-level-back", "arm-level-down", "shaft-level-down"] as const)(
+    "D22 makes a rep that can be moved however far the cue at %s",
+    (checkpoint) => {
+      for (const far of [-4, 4]) {
+        const practice = { ...underCue(0, 0), aims: [aimAt(checkpoint, far, far)] };
+        const rep = nextDemoRep({ habit: placesOf(0), carryOver: 1 }, practice);
+        const motion = demoMotion({
+          golfer: usualGolfer,
+          club: true,
+          ball: true,
+          items: [{ do: "still", seconds: 1 }, rep],
+        });
+        expect(motion.checkpoints).toHaveLength(8);
+      }
+    },
+  );
+
   it.each(stageIds)("D22 makes a rep that can be moved in the stage %s", (stage) => {
     const rep = nextDemoRep(pupil, { ...underCue(0.3, 0.5), stage });
     const motion = demoMotion({
