@@ -21,8 +21,8 @@ const stick = "#f6f3ea";
  */
 export const bars: readonly Bar[] = [
   { from: [0.22, 0.36], to: [0.78, 0.36], width: 0.07, colour: stick },
-  { from: [0.22, 0.59], to: [0.78, 0.59], width: 0.07, colour: stick },
-  { from: [0.22, 0.74], to: [0.78, 0.74], width: 0.07, colour: stick },
+  { from: [0.22, 0.575], to: [0.78, 0.575], width: 0.07, colour: stick },
+  { from: [0.22, 0.72], to: [0.78, 0.72], width: 0.07, colour: stick },
 ];
 
 export const dots: readonly Dot[] = [

@@ -2,7 +2,7 @@ import { milliseconds } from "@overcue/shared-geometry/units";
 import type { CapturedFrame, FrameSource, SourceInfo } from "./frame-source.ts";
 import { cameraTrouble } from "./camera-trouble.ts";
 import { startCaptureClock, type CaptureClock } from "./capture-clock.ts";
-import { shortenExposure } from "./shorten-exposure.ts";
+import { controlExposure, type ExposureControl } from "./control-exposure.ts";
 import { readTrack, type TrackReader } from "./track-reader.ts";
 
 /** What is asked of the camera: an upright picture of the golfer and as many of them as there are. */
@@ -14,8 +14,7 @@ const wanted: MediaTrackConstraints = {
 };
 
 export interface CameraSource extends FrameSource {
-  /** What the device gave: exposure time in milliseconds where it could be set, and whether it has a torch. */
-  readonly exposureMs: number | null;
+  readonly exposure: ExposureControl;
   readonly hasTorch: boolean;
   setTorch(on: boolean): Promise<void>;
 }
@@ -37,7 +36,7 @@ export async function openCamera(): Promise<CameraSource> {
   }
   const [track] = stream.getVideoTracks();
   if (track === undefined) throw new Error("The camera gives no picture: close other programs that use it.");
-  const exposureMs = await shortenExposure(track);
+  const exposure = await controlExposure(track);
   const reader = await readTrack(track);
   const settings = track.getSettings();
   const info: SourceInfo = {
@@ -47,7 +46,7 @@ export async function openCamera(): Promise<CameraSource> {
     nominalFramesPerSecond: settings.frameRate ?? 30,
     knownCamera: null,
   };
-  return new LiveCamera(track, reader, info, exposureMs);
+  return new LiveCamera(track, reader, info, exposure);
 }
 
 /** Some cameras refuse a least frame rate in the light they have; they are then taken as they come. */
@@ -62,7 +61,7 @@ async function openStream(media: MediaDevices): Promise<MediaStream> {
 
 class LiveCamera implements CameraSource {
   readonly info: SourceInfo;
-  readonly exposureMs: number | null;
+  readonly exposure: ExposureControl;
   readonly hasTorch: boolean;
   readonly #track: MediaStreamTrack;
   readonly #reader: TrackReader;
@@ -70,9 +69,9 @@ class LiveCamera implements CameraSource {
   #index = 0;
   #closed = false;
 
-  constructor(track: MediaStreamTrack, reader: TrackReader, info: SourceInfo, exposureMs: number | null) {
+  constructor(track: MediaStreamTrack, reader: TrackReader, info: SourceInfo, exposure: ExposureControl) {
     this.info = info;
-    this.exposureMs = exposureMs;
+    this.exposure = exposure;
     this.hasTorch = "torch" in capabilitiesOf(track);
     this.#track = track;
     this.#reader = reader;

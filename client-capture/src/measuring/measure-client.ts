@@ -5,6 +5,7 @@ import type { Configuration } from "../pipeline/configuration.ts";
 import type { ClipAnswer } from "../pipeline/finish-clip.ts";
 import type { RepReading } from "../pipeline/rep-readings.ts";
 import type { StepOutput } from "../pipeline/step.ts";
+import type { RodColour } from "../shaft/learn-rod-colour.ts";
 import type { FoundStation } from "../station/find-sticks.ts";
 import type { SnappedStick } from "../station/snap-stick.ts";
 import type { FromMeasureWorker, ToMeasureWorker } from "../workers/measure-messages.ts";
@@ -12,6 +13,8 @@ import type { FromMeasureWorker, ToMeasureWorker } from "../workers/measure-mess
 export interface Measured {
   readonly output: StepOutput;
   readonly rep: RepReading | null;
+  /** Of the picture on the whole, 0 to 255. */
+  readonly brightness: number;
   readonly tookMs: number;
 }
 
@@ -26,6 +29,8 @@ export interface MeasureClient {
   freeze(): Promise<{ readonly width: number; readonly height: number }>;
   findSticks(settings: StationSettings): Promise<FoundStation>;
   snapStick(line: StationLine, near: Point<"image">, far: Point<"image">): Promise<SnappedStick>;
+  /** The rod's colour where the newest picture was tapped; null where nothing there has one. */
+  learnRod(at: Point<"image">): Promise<RodColour | null>;
   close(): void;
 }
 
@@ -87,6 +92,7 @@ export function startMeasureClient(): MeasureClient {
     findSticks: async (settings) => (await ask("sticks", (id) => ({ do: "find-sticks", id, settings }))).station,
     snapStick: async (line, near, far) =>
       (await ask("snapped", (id) => ({ do: "snap-stick", id, line, near, far }))).snapped,
+    learnRod: async (at) => (await ask("rod", (id) => ({ do: "learn-rod", id, at }))).colour,
     close() {
       worker.terminate();
       failAll("Measuring was stopped.");

@@ -30,6 +30,7 @@ export function ChooseScreen() {
   const link = usePhoneState((state) => state.link);
   const peers = usePhoneState((state) => state.peers);
   const unsent = usePhoneState((state) => state.unsentReps);
+  const install = usePhoneState((state) => state.app.install);
   const picker = useRef<HTMLInputElement>(null);
   const [over, setOver] = useState(false);
 
@@ -43,6 +44,7 @@ export function ChooseScreen() {
   return (
     <main
       className={over ? "choose dropping" : "choose"}
+      data-screen="choose"
       onDragOver={(event) => {
         event.preventDefault();
         setOver(true);
@@ -89,9 +91,24 @@ export function ChooseScreen() {
           }}
         >
           <b>Nobody here: demo golfer</b>
-          <span>An invented golfer rehearses, to show how everything works.</span>
+          <span>An invented golfer rehearses, to show how everything works. It has a book of its own.</span>
         </button>
       </div>
+      <nav className="choose-more">
+        {install !== null && (
+          <button type="button" onClick={() => void install()}>
+            Install on this phone
+          </button>
+        )}
+        <button
+          type="button"
+          onClick={() => {
+            session.show("help");
+          }}
+        >
+          Help, place and cautions
+        </button>
+      </nav>
       <p className="opening" role="status">
         {opening !== null && `Opening ${opening}…`}
       </p>

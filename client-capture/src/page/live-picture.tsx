@@ -1,4 +1,5 @@
-import { useEffect, useRef } from "react";
+import { useEffect, useRef, type PointerEvent } from "react";
+import { imagePoint } from "@overcue/shared-geometry/point";
 import { makePainter } from "./make-painter.ts";
 import { usePhoneState, useSession } from "./use-phone.ts";
 
@@ -6,6 +7,7 @@ import { usePhoneState, useSession } from "./use-phone.ts";
 export function LivePicture() {
   const session = useSession();
   const source = usePhoneState((state) => state.source);
+  const tapping = usePhoneState((state) => state.tappingRod);
   const picture = useRef<HTMLCanvasElement>(null);
   const overlay = useRef<HTMLCanvasElement>(null);
   useEffect(() => {
@@ -16,9 +18,24 @@ export function LivePicture() {
     };
   }, [session]);
   const { width, height } = source ?? { width: 9, height: 16 };
+  const onTap = (event: PointerEvent<HTMLElement>): void => {
+    if (!tapping) return;
+    const box = event.currentTarget.getBoundingClientRect();
+    const across = (event.clientX - box.left) / box.width;
+    const down = (event.clientY - box.top) / box.height;
+    void session.tapRod(imagePoint(across * width, down * height));
+  };
   return (
-    <div className="picture" role="img" aria-label="Live picture with the found shaft and body drawn over it">
-      <div className="frame" style={{ aspectRatio: `${width} / ${height}`, ["--shape" as string]: width / height }}>
+    <div
+      className={tapping ? "picture tapping" : "picture"}
+      role="img"
+      aria-label="Live picture with the found shaft and body drawn over it"
+    >
+      <div
+        className="frame"
+        style={{ aspectRatio: `${width} / ${height}`, ["--shape" as string]: width / height }}
+        onPointerDown={onTap}
+      >
         <canvas ref={picture} />
         <canvas ref={overlay} />
       </div>

@@ -1,27 +1,27 @@
 import { LivePicture } from "./live-picture.tsx";
 import { Mark } from "./mark.tsx";
+import { RodButtons } from "./next-action.tsx";
+import { SetUpList } from "./set-up-list.tsx";
 import { usePhoneState, useSession } from "./use-phone.ts";
-import { bodyWords, cameraWords, linkWords, shaftWords } from "./words.ts";
+import { linkWords, shaftWords } from "./words.ts";
 
-const sourceWords = { camera: "Camera", clip: "Clip", demo: "Demo golfer" } as const;
+const sourceWords = { camera: "Camera", clip: "Clip", demo: "Demo golfer (invented)" } as const;
 
 /** The picture, what is found in it, and what to do next. */
 export function LiveScreen() {
   const session = useSession();
   const warnings = usePhoneState((state) => state.warnings);
-  const hasTorch = usePhoneState((state) => state.hasTorch);
-  const torchOn = usePhoneState((state) => state.torchOn);
   return (
-    <main className="live">
+    <main className="live" data-screen="live">
       <LivePicture />
       <section className="beside">
         <Findings />
-        {warnings.slice(0, 2).map((warning) => (
+        {warnings.slice(0, 1).map((warning) => (
           <p key={warning} className="warning" role="alert">
             {warning}
           </p>
         ))}
-        <Numbers />
+        <SetUpList />
         <nav className="actions">
           <button
             type="button"
@@ -40,11 +40,6 @@ export function LiveScreen() {
           >
             Set the sticks
           </button>
-          {hasTorch && (
-            <button type="button" aria-pressed={torchOn} onClick={() => void session.setTorch(!torchOn)}>
-              {torchOn ? "Light off" : "Light on"}
-            </button>
-          )}
           <button
             type="button"
             onClick={() => {
@@ -54,22 +49,56 @@ export function LiveScreen() {
             Stop
           </button>
         </nav>
+        <More />
       </section>
     </main>
+  );
+}
+
+/** What is done seldom, and the numbers. */
+function More() {
+  const session = useSession();
+  const hasTorch = usePhoneState((state) => state.hasTorch);
+  const torchOn = usePhoneState((state) => state.torchOn);
+  const rod = usePhoneState((state) => state.rod);
+  return (
+    <details className="more">
+      <summary>More</summary>
+      <div className="more-parts">
+        {rod.is !== "not-said" && <RodButtons />}
+        <div className="pair">
+          {hasTorch && (
+            <button type="button" aria-pressed={torchOn} onClick={() => void session.setTorch(!torchOn)}>
+              {torchOn ? "Light off" : "Light on"}
+            </button>
+          )}
+          <button
+            type="button"
+            onClick={() => {
+              session.show("help");
+            }}
+          >
+            Help and cautions
+          </button>
+        </div>
+        <Numbers />
+      </div>
+    </details>
   );
 }
 
 function Findings() {
   const finding = usePhoneState((state) => state.finding);
   const pose = usePhoneState((state) => state.pose);
-  const calibration = usePhoneState((state) => state.calibration);
   const link = usePhoneState((state) => state.link);
   const peers = usePhoneState((state) => state.peers);
   return (
     <div className="findings" role="status">
-      <Mark told={shaftWords({ finding })} />
-      <Mark told={bodyWords({ finding, pose })} />
-      <Mark told={cameraWords(calibration)} />
+      {pose === null ? (
+        <Mark told={{ standing: "waiting", words: "Pose model is warming up" }} />
+      ) : (
+        <Mark told={shaftWords({ finding })} />
+      )}
       <Mark told={linkWords({ link, peers })} />
     </div>
   );

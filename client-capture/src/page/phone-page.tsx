@@ -1,6 +1,8 @@
-import { ChooseScreen } from "./choose-screen.tsx";
-import { LiveScreen } from "./live-screen.tsx";
 import { StationScreen } from "../setup/station-screen.tsx";
+import { CautionsScreen } from "./cautions-screen.tsx";
+import { ChooseScreen } from "./choose-screen.tsx";
+import { HelpScreen } from "./help-screen.tsx";
+import { LiveScreen } from "./live-screen.tsx";
 import { PracticeScreen } from "./practice-screen.tsx";
 import { usePhoneState } from "./use-phone.ts";
 
@@ -9,11 +11,15 @@ export function PhonePage() {
   switch (screen) {
     case "choose":
       return <ChooseScreen />;
+    case "cautions":
+      return <CautionsScreen />;
     case "live":
       return <LiveScreen />;
     case "station":
       return <StationScreen />;
     case "practice":
       return <PracticeScreen />;
+    case "help":
+      return <HelpScreen />;
   }
 }

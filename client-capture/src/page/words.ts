@@ -1,6 +1,7 @@
-import type { Calibration } from "@overcue/shared-geometry/camera";
 import type { ShaftReason } from "@overcue/shared-geometry/image-shaft";
 import type { RepKind } from "@overcue/shared-geometry/wire/rep";
+import type { CertificateState } from "../checks/certificate-check.ts";
+import type { AppState } from "../installed/watch-install.ts";
 import type { PhoneState } from "../session/phone-store.ts";
 
 /** What the golfer reads when the shaft is not found, and what helps. */
@@ -15,7 +16,8 @@ const shaftReasons: Readonly<Record<ShaftReason, string>> = {
   starting: "Looking for the shaft",
 };
 
-export type Standing = "good" | "waiting" | "bad";
+/** `open`: nobody can tell, so nothing is asked for. */
+export type Standing = "good" | "waiting" | "bad" | "open";
 
 export interface Told {
   readonly standing: Standing;
@@ -34,25 +36,38 @@ export function shaftWords({ finding }: Pick<PhoneState, "finding">): Told {
   }
 }
 
-export function bodyWords({ finding, pose }: Pick<PhoneState, "finding" | "pose">): Told {
-  if (pose === null) return { standing: "waiting", words: "Pose model is warming up" };
-  return finding.hands === "lost"
-    ? { standing: "bad", words: "Nobody found yet" }
-    : { standing: "good", words: "Body found" };
-}
-
-export function cameraWords(calibration: Calibration): Told {
-  switch (calibration) {
-    case "station":
-      return { standing: "good", words: "Camera known from the sticks" };
-    case "demo":
-      return { standing: "good", words: "Demo camera" };
-    case "suspect":
-      return { standing: "bad", words: "Camera or sticks moved: set the sticks again" };
-    case "uncalibrated":
-      return { standing: "waiting", words: "Uncalibrated: sticks not set" };
+/** Whether the page is kept and can be installed; `lacks`: what is missing and how it is had, empty where nothing is. */
+export function appWords(
+  certificate: CertificateState,
+  app: AppState,
+): { readonly told: Told; readonly lacks: string } {
+  switch (certificate) {
+    case "looking":
+      return { told: { standing: "waiting", words: "Being kept on this phone" }, lacks: "" };
+    case "trusted":
+      return {
+        told: {
+          standing: "good",
+          words: app.standalone ? "Installed, and opens without the relay" : "Kept: opens without the relay",
+        },
+        lacks: app.standalone || app.install !== null ? "" : browserMenu,
+      };
+    case "by-hand":
+      return {
+        told: { standing: "open", words: "Works, but is not kept on this phone" },
+        lacks:
+          "The certificate was accepted by hand, and a browser keeps and installs pages only where it trusts the certificate. The ground screen names the trust page; it needs doing once.",
+      };
+    case "cannot-tell":
+      return {
+        told: { standing: "open", words: "Works, but is not kept on this phone" },
+        lacks:
+          "This browser does not say why: a private window keeps nothing, and without trust in the certificate no browser keeps a page. The ground screen names the trust page.",
+      };
   }
 }
+
+const browserMenu = "To install it: the browser's menu, then “Install app” or “Add to Home Screen”.";
 
 export function linkWords({ link, peers }: Pick<PhoneState, "link" | "peers">): Told {
   switch (link.is) {

@@ -2,6 +2,7 @@ import { defaultStation } from "@overcue/shared-geometry/default-station";
 import type { StationSettings } from "@overcue/shared-geometry/station";
 import { metres } from "@overcue/shared-geometry/units";
 import type { PracticeState } from "@overcue/shared-geometry/wire/practice";
+import type { RodChoice } from "../checks/rod-check.ts";
 import type { SourceInfo } from "../frames/frame-source.ts";
 import type { Configuration } from "../pipeline/configuration.ts";
 
@@ -13,6 +14,7 @@ interface Known {
   readonly demoSettings: StationSettings | null;
   readonly solved: SolvedStation | null;
   readonly practice: Pick<PracticeState, "golfer" | "layout"> | null;
+  readonly rod: RodChoice;
 }
 
 /** A solved camera belongs to pictures of its size only. */
@@ -23,12 +25,13 @@ const fits = ({ camera }: SolvedStation, { width, height }: SourceInfo): boolean
  * What the stages are told about a source: the solved station, else the demo golfer's own camera and station, else the lines and the hand that
  * the relay's practice has, seen through an assumed camera and marked so.
  */
-export function configurationFor({ source, demoSettings, solved, practice }: Known): Configuration {
-  if (solved !== null && fits(solved, source)) return solved;
+export function configurationFor({ source, demoSettings, solved, practice, rod: choice }: Known): Configuration {
+  const rod = choice.is === "known" ? { colour: choice.colour } : null;
+  if (solved !== null && fits(solved, source)) return { ...solved, rod };
   if (source.kind === "demo" && source.knownCamera !== null && demoSettings !== null) {
-    return { settings: demoSettings, camera: source.knownCamera, calibration: "demo" };
+    return { settings: demoSettings, camera: source.knownCamera, calibration: "demo", rod };
   }
-  return { settings: settingsFrom(practice), camera: null, calibration: "uncalibrated" };
+  return { settings: settingsFrom(practice), camera: null, calibration: "uncalibrated", rod };
 }
 
 function settingsFrom(practice: Known["practice"]): StationSettings {

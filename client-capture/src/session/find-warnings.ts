@@ -1,3 +1,4 @@
+import { darkBelow } from "../checks/light-checks.ts";
 import type { SourceInfo } from "../frames/frame-source.ts";
 
 interface Circumstances {
@@ -10,6 +11,11 @@ interface Circumstances {
   readonly repTrouble: string | null;
   readonly databaseMissing: boolean;
   readonly failedFrames: number;
+  /** 0 to 255; null before the first picture. */
+  readonly brightness: number | null;
+  /** The phone has a light, and it is off. */
+  readonly torchWaits: boolean;
+  readonly newerPage: boolean;
 }
 
 const lowBattery = 0.2;
@@ -27,7 +33,15 @@ export function findWarnings(now: Circumstances): string[] {
   if (now.battery !== null && now.battery < lowBattery) {
     warnings.push(`Battery at ${Math.round(now.battery * 100)} %: plug the phone in before the next block.`);
   }
+  if (now.newerPage) {
+    warnings.push("The relay has a newer page than this one: press Stop, and it is loaded.");
+  }
   const live = now.source?.kind === "camera" && now.framesPerSecond > 0;
+  if (live && now.brightness !== null && now.brightness < darkBelow) {
+    warnings.push(
+      `The picture is too dark: ${now.torchWaits ? "switch this phone's light on" : "give the place more light"}.`,
+    );
+  }
   if (live && now.bestFramesPerSecond > 0 && now.framesPerSecond < slowedDown * now.bestFramesPerSecond) {
     warnings.push(
       "The phone has slowed down, likely from heat: shade it, take it off the charger, close other programs.",

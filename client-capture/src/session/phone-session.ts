@@ -1,6 +1,11 @@
 import { defaultStation } from "@overcue/shared-geometry/default-station";
+import type { Point } from "@overcue/shared-geometry/point";
 import type { StationSettings } from "@overcue/shared-geometry/station";
 import type { PracticeState } from "@overcue/shared-geometry/wire/practice";
+import { cameraView } from "../checks/camera-view.ts";
+import { followTop, type TopSeen } from "../checks/follow-top.ts";
+import { framingOf } from "../checks/framing.ts";
+import type { RodChoice } from "../checks/rod-check.ts";
 import type { CameraSource } from "../frames/camera-source.ts";
 import type { CapturedFrame, FrameSource, SourceInfo } from "../frames/frame-source.ts";
 import type { Uplink } from "../link/open-uplink.ts";
@@ -19,6 +24,7 @@ import { findWarnings } from "./find-warnings.ts";
 import { keepAwake } from "./keep-awake.ts";
 import { makeLiveNumbers } from "./live-numbers.ts";
 import { nothingFound, withoutSource, type PhoneStore, type Screen } from "./phone-store.ts";
+import { recordOf, rememberPlaces, withRecord, type PlaceRecord } from "./place-memory.ts";
 import { makeRepIds } from "./rep-ids.ts";
 import { sendMeasured } from "./send-measured.ts";
 
@@ -47,6 +53,17 @@ export interface PhoneSession {
   /** Begins a set-up of the sticks over the newest picture. */
   startStation(): StationSetUp;
   tellPractice(practice: PracticeState): void;
+  /** The next tap on the picture is on the rod, or is not. */
+  askForRod(asked: boolean): void;
+  /** Learns the rod's colour from where the newest picture was tapped, pixels. Never rejects: what came of it goes to the store. */
+  tapRod(at: Point<"image">): Promise<void>;
+  /** No rod is used, or it has no colour of its own. */
+  setNoRod(): void;
+  setSpaceClear(clear: boolean): void;
+  /** The cautions were read at the current place. */
+  readCautions(): void;
+  /** Another place: what was remembered there comes back. */
+  choosePlace(name: string): void;
 }
 
 export interface SessionParts {
@@ -69,6 +86,8 @@ interface Run {
 
 /** Numbers for people change this often, milliseconds. */
 const tellEvery = 300;
+/** The exposure is looked after this often, milliseconds: a change takes a few pictures to show. */
+const tendEvery = 1000;
 
 export function createPhoneSession(parts: SessionParts): PhoneSession {
   const { store, uplink, reps, pose, now } = parts;
@@ -84,10 +103,12 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
 
   const configure = (current: Run): void => {
     const { source, settings } = current.opened;
-    current.configuration = configurationFor({ source: source.info, demoSettings: settings, solved, practice });
+    const { rod } = store.getState();
+    current.configuration = configurationFor({ source: source.info, demoSettings: settings, solved, practice, rod });
     measure.start(current.configuration, false);
     repIds.drop();
-    store.setState({ calibration: current.configuration.calibration });
+    const { camera, calibration, settings: station } = current.configuration;
+    store.setState({ calibration, view: camera === null ? null : cameraView(camera, station) });
   };
   const reconfigure = (): void => {
     if (run !== null) configure(run);
@@ -107,6 +128,8 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
     const { source } = current.opened;
     const clock = source.info.kind === "camera" ? liveClock : playingClock();
     let toldAt = Number.NEGATIVE_INFINITY;
+    let tendedAt = Number.NEGATIVE_INFINITY;
+    let top: TopSeen = "never";
 
     const onMeasured = (measured: Measured): void => {
       if (current.stopped) return;
@@ -120,8 +143,20 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
         const { kind, complete } = measured.rep;
         store.setState(({ reps: count }) => ({ reps: count + 1, lastRep: { kind, complete } }));
       }
+      top = followTop(top, measured.output);
+      const { camera } = current.opened;
+      if (camera !== null && at - tendedAt > tendEvery) {
+        tendedAt = at;
+        void camera.exposure.tend(measured.brightness);
+      }
       if (at - toldAt < tellEvery) return;
       toldAt = at;
+      const framing = framingOf(
+        measured.output.hands === "lost" ? null : measured.output.body,
+        measured.output.picture,
+      );
+      const { brightness } = measured;
+      store.setState({ framing, top, brightness, exposureMs: camera?.exposure.now() ?? null });
       tellFinding(measured.output, numbers.read(at));
     };
 
@@ -158,7 +193,7 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
 
   function tellFinding(output: StepOutput, rates: ReturnType<ReturnType<typeof makeLiveNumbers>["read"]>): void {
     const shaft = output.shaft.now;
-    const { source, battery, failedFrames, repTrouble } = store.getState();
+    const { source, battery, failedFrames, repTrouble, brightness, hasTorch, torchOn, newerPage } = store.getState();
     store.setState({
       finding: {
         shaft: shaft.status,
@@ -176,9 +211,24 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
         repTrouble,
         databaseMissing: parts.databaseMissing,
         failedFrames,
+        brightness,
+        torchWaits: hasTorch && !torchOn,
+        newerPage,
       }),
     });
   }
+
+  const remember = (change: Partial<PlaceRecord>): void => {
+    const places = withRecord(store.getState().places, change);
+    store.setState({ places });
+    rememberPlaces(places);
+  };
+  /** A rod belongs to the place where it was filmed, in its light; a clip's and the demo golfer's to themselves. */
+  const setRod = (rod: RodChoice, rodNote: string): void => {
+    store.setState({ rod, rodNote, tappingRod: false });
+    if (run?.opened.source.info.kind === "camera") remember({ rod });
+    reconfigure();
+  };
 
   const startingSettings = (): StationSettings =>
     run?.configuration.settings ?? defaultStation("7-iron", practice?.golfer.handed ?? "right");
@@ -197,14 +247,18 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
         stop();
         // A camera on a tripod stays where it is; a clip and the demo golfer have places of their own.
         if (solvedFor !== source.info.kind || source.info.kind !== "camera") solved = null;
-        const configuration = configurationFor({ source: source.info, demoSettings: settings, solved, practice });
+        const place = recordOf(store.getState().places);
+        const rod: RodChoice = source.info.kind === "camera" ? place.rod : { is: "not-said" };
+        store.setState({ rod });
+        const configuration = configurationFor({ source: source.info, demoSettings: settings, solved, practice, rod });
         current = { opened, stopped: false, configuration };
         run = current;
         configure(current);
         store.setState({
           opening: null,
           source: source.info,
-          screen: "live",
+          // Only where somebody is going to swing, and only the first time at a place.
+          screen: source.info.kind === "camera" && !place.cautionsRead ? "cautions" : "live",
           finding: nothingFound,
           hasTorch: camera?.hasTorch ?? false,
         });
@@ -219,7 +273,8 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
     },
     stop,
     show(screen) {
-      store.setState({ screen: run === null ? "choose" : screen });
+      const needsNoSource = screen === "help";
+      store.setState({ screen: run === null && !needsNoSource ? "choose" : screen });
     },
     setPainter(next) {
       painter = next;
@@ -243,6 +298,8 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
     tellPractice(next) {
       const before = practice;
       practice = next;
+      const { stage, rodOn, mode, paused, repsInBlock, blockSize, golfer } = next;
+      store.setState({ practice: { stage, rodOn, mode, paused, repsInBlock, blockSize, golfer } });
       const same =
         before?.golfer.handed === next.golfer.handed &&
         before.layout.toeLine === next.layout.toeLine &&
@@ -250,5 +307,41 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
         before.layout.tolerance === next.layout.tolerance;
       if (!same) reconfigure();
     },
+    askForRod(tappingRod) {
+      store.setState({ tappingRod, rodNote: "" });
+    },
+    async tapRod(at) {
+      try {
+        const colour = await measure.learnRod(at);
+        if (colour !== null) setRod({ is: "known", colour }, "");
+        else store.setState({ rodNote: noColourThere });
+      } catch (error) {
+        store.setState({ rodNote: error instanceof Error ? error.message : String(error) });
+      }
+    },
+    setNoRod() {
+      setRod({ is: "none" }, "");
+    },
+    setSpaceClear(spaceClear) {
+      store.setState({ spaceClear });
+    },
+    readCautions() {
+      remember({ cautionsRead: true });
+      store.setState({ screen: run === null ? "choose" : "live" });
+    },
+    choosePlace(name) {
+      const current = name.trim().slice(0, 40);
+      if (current === "") return;
+      const places = { ...store.getState().places, current };
+      store.setState({ places, spaceClear: false });
+      rememberPlaces(places);
+      if (run?.opened.source.info.kind === "camera") {
+        store.setState({ rod: recordOf(places).rod });
+        reconfigure();
+      }
+    },
   };
 }
+
+const noColourThere =
+  "Nothing there has a colour of its own: tap the middle of the rod once more, or choose “No coloured rod”.";

@@ -2,13 +2,21 @@ import { createStore, type StoreApi } from "zustand/vanilla";
 import type { Calibration } from "@overcue/shared-geometry/camera";
 import type { ShaftReason } from "@overcue/shared-geometry/image-shaft";
 import type { Peers } from "@overcue/shared-geometry/wire/hello";
+import type { PracticeState } from "@overcue/shared-geometry/wire/practice";
 import type { RepKind } from "@overcue/shared-geometry/wire/rep";
+import type { CameraView } from "../checks/camera-view.ts";
+import type { CertificateState } from "../checks/certificate-check.ts";
+import type { TopSeen } from "../checks/follow-top.ts";
+import type { Framing } from "../checks/framing.ts";
+import type { RodChoice } from "../checks/rod-check.ts";
 import type { SourceInfo } from "../frames/frame-source.ts";
+import type { AppState } from "../installed/watch-install.ts";
 import type { LinkState } from "../link/open-uplink.ts";
 import type { HandsStatus } from "../pipeline/hands-status.ts";
 import type { PoseDelegate, PoseModel } from "../workers/pose-messages.ts";
+import { rememberedPlaces, type Places } from "./place-memory.ts";
 
-export type Screen = "choose" | "live" | "station" | "practice";
+export type Screen = "choose" | "cautions" | "live" | "station" | "practice" | "help";
 
 /** How the shaft and hands stand, told a few times a second: the picture itself shows every frame. */
 export interface Finding {
@@ -16,6 +24,12 @@ export interface Finding {
   readonly reason: ShaftReason | null;
   readonly hands: HandsStatus;
 }
+
+/** What the phone's own screens need of the practice. */
+export type PhonePractice = Pick<
+  PracticeState,
+  "stage" | "rodOn" | "mode" | "paused" | "repsInBlock" | "blockSize" | "golfer"
+>;
 
 export interface PhoneState {
   readonly link: LinkState | { readonly is: "unpaired" };
@@ -43,6 +57,25 @@ export interface PhoneState {
   readonly trouble: string | null;
   /** Sentences to act upon, most urgent first. */
   readonly warnings: readonly string[];
+  readonly certificate: CertificateState;
+  readonly app: AppState;
+  /** The relay serves a newer page than this one. */
+  readonly newerPage: boolean;
+  readonly practice: PhonePractice | null;
+  readonly places: Places;
+  /** Where the solved camera stands; null where none was solved. */
+  readonly view: CameraView | null;
+  readonly framing: Framing;
+  readonly top: TopSeen;
+  /** Mean brightness of the picture, 0 to 255; null before the first one. */
+  readonly brightness: number | null;
+  readonly exposureMs: number | null;
+  readonly rod: RodChoice;
+  /** The next tap on the picture is on the rod. */
+  readonly tappingRod: boolean;
+  /** What came of the last tap, as a sentence; empty where there is nothing to say. */
+  readonly rodNote: string;
+  readonly spaceClear: boolean;
 }
 
 export type PhoneStore = StoreApi<PhoneState>;
@@ -62,6 +95,15 @@ export const withoutSource = {
   hasTorch: false,
   torchOn: false,
   warnings: [],
+  view: null,
+  framing: "nobody",
+  top: "never",
+  brightness: null,
+  exposureMs: null,
+  rod: { is: "not-said" },
+  tappingRod: false,
+  rodNote: "",
+  spaceClear: false,
 } as const satisfies Partial<PhoneState>;
 
 export const createPhoneStore = (): PhoneStore =>
@@ -77,4 +119,9 @@ export const createPhoneStore = (): PhoneStore =>
     lastRep: null,
     battery: null,
     trouble: null,
+    certificate: "looking",
+    app: { standalone: false, install: null },
+    newerPage: false,
+    practice: null,
+    places: rememberedPlaces(),
   }));

@@ -1,6 +1,9 @@
-import { secretFromFragment } from "@overcue/shared-geometry/wire/pairing";
+import { newerBuild } from "../installed/compare-build.ts";
+import { keepPage } from "../installed/keep-page.ts";
+import { watchInstall } from "../installed/watch-install.ts";
 import { openUplink, type Uplink } from "../link/open-uplink.ts";
 import { openRepBox } from "../link/rep-box.ts";
+import { pairingSecret } from "../link/remembered-secret.ts";
 import { memoryRepStore, openRepStore } from "../link/rep-store.ts";
 import { choosePose } from "../pose/choose-pose.ts";
 import type { PoseClient } from "../pose/pose-client.ts";
@@ -12,6 +15,8 @@ import { watchBattery } from "./watch-battery.ts";
 /** The screens hear how the phone is doing this often, milliseconds; reps that wait are tried again this often. */
 const stateEvery = 1000;
 const resendEvery = 15_000;
+/** In the session's storage: the newer page for which this one was loaded anew. */
+const loadedFor = "overcue.loaded-for";
 
 /** Puts the phone's parts together: store, uplink, waiting reps, pose model, session. */
 export async function startPhone(): Promise<{ readonly store: PhoneStore; readonly session: PhoneSession }> {
@@ -29,7 +34,7 @@ export async function startPhone(): Promise<{ readonly store: PhoneStore; readon
     },
   });
 
-  const secret = secretFromFragment(location.hash);
+  const secret = pairingSecret(location.hash);
   const uplink: Uplink | null =
     secret === null
       ? null
@@ -39,7 +44,9 @@ export async function startPhone(): Promise<{ readonly store: PhoneStore; readon
           name: "Phone",
           onState: (link) => {
             store.setState({ link, ...(link.is === "connected" ? {} : { peers: null }) });
-            if (link.is === "connected") void reps.sendAll();
+            if (link.is !== "connected") return;
+            void reps.sendAll();
+            void loadNewerPage(store);
           },
           onPeers: (peers) => {
             store.setState({ peers });
@@ -72,6 +79,13 @@ export async function startPhone(): Promise<{ readonly store: PhoneStore; readon
     databaseMissing: kept === null,
   });
 
+  watchInstall((app) => {
+    store.setState({ app });
+  });
+  // The browser fetches the whole page once more to keep it: the model that is wanted now comes first.
+  void poseSettled.then(keepPage).then((certificate) => {
+    store.setState({ certificate });
+  });
   void watchBattery((battery) => {
     store.setState({ battery });
   });
@@ -79,4 +93,19 @@ export async function startPhone(): Promise<{ readonly store: PhoneStore; readon
   setInterval(() => void reps.sendAll(), resendEvery);
   setInterval(() => uplink?.sendState(captureState(store.getState(), uplink.dropped())), stateEvery);
   return { store, session };
+}
+
+/** A page that was kept, or that stayed open while the relay was renewed, gives way to the relay's own as soon as nothing is running. */
+async function loadNewerPage(store: PhoneStore): Promise<void> {
+  const build = await newerBuild();
+  store.setState({ newerPage: build !== null });
+  // Loaded once and still another one: something between here and the relay keeps the old page, and loading it again would not end.
+  if (build === null || sessionStorage.getItem(loadedFor) === build) return;
+  const whenIdle = ({ source, opening }: { source: unknown; opening: unknown }): void => {
+    if (source !== null || opening !== null) return;
+    sessionStorage.setItem(loadedFor, build);
+    location.reload();
+  };
+  store.subscribe(whenIdle);
+  whenIdle(store.getState());
 }

@@ -1,3 +1,4 @@
+import { placeKey } from "../session/place-memory.ts";
 import { stationFileSchema, type StationFile } from "./station-file.ts";
 import type { StationState } from "./station-store.ts";
 
@@ -15,10 +16,10 @@ export function stationFile({ settings, sticks }: Pick<StationState, "settings" 
   };
 }
 
-/** Remembers the last station on this phone. A browser that keeps nothing is no fault. */
+/** Remembers the last station of a place on this phone. A browser that keeps nothing is no fault. */
 export function rememberStation(file: StationFile): void {
   try {
-    localStorage.setItem(key, JSON.stringify(file));
+    localStorage.setItem(placeKey(key), JSON.stringify(file));
   } catch {
     // A private window: the station is set anew next time.
   }
@@ -26,7 +27,7 @@ export function rememberStation(file: StationFile): void {
 
 export function rememberedStation(): ReturnType<typeof stationFileSchema.parse> | null {
   try {
-    const kept = stationFileSchema.safeParse(JSON.parse(localStorage.getItem(key) ?? "null"));
+    const kept = stationFileSchema.safeParse(JSON.parse(localStorage.getItem(placeKey(key)) ?? "null"));
     return kept.success ? kept.data : null;
   } catch {
     return null;

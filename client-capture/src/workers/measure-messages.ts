@@ -4,6 +4,7 @@ import type { Body } from "../pipeline/body.ts";
 import type { Configuration } from "../pipeline/configuration.ts";
 import type { ClipAnswer } from "../pipeline/finish-clip.ts";
 import type { RepReading } from "../pipeline/rep-readings.ts";
+import type { RodColour } from "../shaft/learn-rod-colour.ts";
 import type { FoundStation } from "../station/find-sticks.ts";
 import type { SnappedStick } from "../station/snap-stick.ts";
 import type { StepOutput } from "../pipeline/step.ts";
@@ -31,6 +32,8 @@ export type ToMeasureWorker =
       readonly near: Point<"image">;
       readonly far: Point<"image">;
     }
+  /** Learns the rod's colour from where it was tapped in the newest picture, pixels. */
+  | { readonly do: "learn-rod"; readonly id: number; readonly at: Point<"image"> }
   /** The clip is at its end: go over all of it once more, both ways in time. */
   | { readonly do: "finish"; readonly id: number };
 
@@ -41,6 +44,8 @@ export type FromMeasureWorker =
       readonly output: StepOutput;
       /** A rep that this picture ended, gone over once more. */
       readonly rep: RepReading | null;
+      /** Of the picture on the whole, 0 to 255. */
+      readonly brightness: number;
       readonly tookMs: number;
     }
   | { readonly told: "finished"; readonly id: number; readonly answer: ClipAnswer }
@@ -51,4 +56,6 @@ export type FromMeasureWorker =
     }
   | { readonly told: "sticks"; readonly id: number; readonly station: FoundStation }
   | { readonly told: "snapped"; readonly id: number; readonly snapped: SnappedStick }
+  /** Null where nothing there has a colour of its own. */
+  | { readonly told: "rod"; readonly id: number; readonly colour: RodColour | null }
   | { readonly told: "failed"; readonly id: number; readonly why: string };

@@ -5,7 +5,9 @@ import type { Configuration } from "../pipeline/configuration.ts";
 import { finishClip } from "../pipeline/finish-clip.ts";
 import { finishLiveRep } from "../pipeline/finish-live-rep.ts";
 import { startStep, step, type StepOutput, type StepState } from "../pipeline/step.ts";
+import { meanBrightness } from "../picture/mean-brightness.ts";
 import type { Picture } from "../picture/picture.ts";
+import { learnRodColour } from "../shaft/learn-rod-colour.ts";
 import { findSticks } from "../station/find-sticks.ts";
 import { snapStick } from "../station/snap-stick.ts";
 import type { FromMeasureWorker, ToMeasureWorker } from "./measure-messages.ts";
@@ -54,8 +56,7 @@ self.onmessage = ({ data }: MessageEvent<ToMeasureWorker>) => {
       return;
     case "freeze":
       answer(data.id, () => {
-        if (newest === null) throw new Error("No picture has come yet: wait a moment, then try again.");
-        frozen = newest;
+        frozen = newestPicture();
         return { told: "frozen", id: data.id, picture: { width: frozen.width, height: frozen.height } };
       });
       return;
@@ -67,6 +68,9 @@ self.onmessage = ({ data }: MessageEvent<ToMeasureWorker>) => {
         const snapped = snapStick(frozenPicture(), data.line, data.near, data.far);
         return { told: "snapped", id: data.id, snapped };
       });
+      return;
+    case "learn-rod":
+      answer(data.id, () => ({ told: "rod", id: data.id, colour: learnRodColour(newestPicture(), data.at) }));
       return;
   }
 };
@@ -86,7 +90,8 @@ async function measure({ id, image, rotation, t }: Extract<ToMeasureWorker, { do
     current.state = stepped.state;
     remember(current, stepped.output);
     const rep = current.forClip ? null : finishLiveRep(current.state, current.outputs, current.configuration);
-    tell({ told: "measured", id, output: stepped.output, rep, tookMs: performance.now() - before });
+    const tookMs = performance.now() - before;
+    tell({ told: "measured", id, output: stepped.output, rep, brightness: meanBrightness(picture), tookMs });
   } catch (error) {
     tell({ told: "failed", id, why: whyOf(error) });
   } finally {
@@ -106,6 +111,11 @@ function answer(id: number, make: () => FromMeasureWorker): void {
   } catch (error) {
     tell({ told: "failed", id, why: whyOf(error) });
   }
+}
+
+function newestPicture(): Picture {
+  if (newest === null) throw new Error("No picture has come yet: wait a moment, then try again.");
+  return newest;
 }
 
 function frozenPicture(): Picture {

@@ -1,4 +1,4 @@
-import { cautions } from "../words/cautions.ts";
+import { cautions } from "@overcue/shared-geometry/wire/cautions";
 import { useParts, useSettings } from "./parts.ts";
 import { PlaceChoice } from "./place-choice.tsx";
 

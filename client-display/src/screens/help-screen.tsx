@@ -1,4 +1,4 @@
-import { cautions } from "../words/cautions.ts";
+import { cautions } from "@overcue/shared-geometry/wire/cautions";
 import { Panel } from "./panel.tsx";
 
 export function HelpScreen() {

@@ -43,7 +43,7 @@ export function setUpList({ phones, capture, spaceClear, readable }: SetUpQuesti
     ),
     item(
       "space",
-      spaceClear ? "ok" : "not-yet",
+      spaceClear || capture?.checks["space-clear"] === "ok" ? "ok" : "not-yet",
       "Space clear all round and overhead",
       "Look round and up, swing the club slowly once, then tick “space clear”.",
     ),
@@ -53,13 +53,16 @@ export function setUpList({ phones, capture, spaceClear, readable }: SetUpQuesti
   return { items, next: open === undefined ? warning : open.todo };
 }
 
+/** The phone's own words, with its numbers, go before this page's. Its question about the space is this page's last item. */
 function phoneItems(capture: CaptureState | null): readonly SetUpItem[] {
   const checks = capture?.checks ?? {};
-  const known = setUpCheckIds.filter((id) => id in checks);
+  const known = setUpCheckIds.filter((id) => id in checks && id !== "space-clear");
   const others = Object.keys(checks).filter((id) => !isKnown(id));
   return [...known, ...others].map((id) => {
-    const words = isKnown(id) ? checkWords[id] : unknownCheckWords(id);
-    return item(id, checks[id] ?? "unknown", words.good, words.todo);
+    const own = isKnown(id) ? checkWords[id] : unknownCheckWords(id);
+    const said = capture?.said?.[id];
+    const todo = said === undefined || said.todo === "" ? own.todo : said.todo;
+    return item(id, checks[id] ?? "unknown", said?.words ?? own.good, todo);
   });
 }
 

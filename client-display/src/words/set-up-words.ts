@@ -35,6 +35,7 @@ export const checkWords: Readonly<Record<SetUpCheckId, CheckWords>> = {
   "frame-rate": { good: "Frames fast enough", todo: "Close other apps on the phone; in poor light swing slowly." },
   sticks: { good: "Sticks found", todo: "Lay the three sticks and mark them on the phone." },
   "rod-colour": { good: "Rod colour known", todo: "Tap the rod in the phone’s picture." },
+  "space-clear": { good: "Space clear", todo: "Look round and up, then tick “space clear” here or on the phone." },
 };
 
 /** A check by an id that this page does not know yet: its id as words. */

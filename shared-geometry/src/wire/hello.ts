@@ -36,5 +36,7 @@ export const captureStateSchema = z.object({
   battery: z.number().min(0).max(1).nullable(),
   /** Set-up checks by id; a screen has words for each. */
   checks: z.record(z.string().max(40), z.enum(["ok", "not-yet", "problem", "unknown"])),
+  /** The phone's own words for a check, with the number that it measured, and what to do; they go before a screen's. */
+  said: z.record(z.string().max(40), z.object({ words: z.string().max(160), todo: z.string().max(300) })).optional(),
 });
 export type CaptureState = z.infer<typeof captureStateSchema>;

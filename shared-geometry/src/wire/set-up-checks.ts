@@ -4,16 +4,17 @@
  */
 export const setUpCheckIds = [
   "certificate",
+  "body-in-frame",
+  "light",
+  "frame-rate",
+  "sticks",
   "camera-level",
   "camera-height",
   "camera-distance",
   "hand-line",
-  "body-in-frame",
   "club-at-top",
-  "light",
-  "frame-rate",
-  "sticks",
   "rod-colour",
+  "space-clear",
 ] as const;
 
 export type SetUpCheckId = (typeof setUpCheckIds)[number];

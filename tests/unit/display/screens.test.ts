@@ -128,6 +128,18 @@ describe("D11 set-up", () => {
     expect(warned.next).toBe("The phone is hot.");
   });
 
+  test("D11 the phone's own words, with its number, go before this page's, and either place answers for the space", () => {
+    const capture = captureState({
+      checks: { "camera-height": "problem", "space-clear": "ok" },
+      said: { "camera-height": { words: "Lens 1.62 m up", todo: "Lower the lens: it is 1.62 m up." } },
+    });
+    const list = setUpList({ phones: 1, capture, spaceClear: false, readable });
+    expect(list.items.find(({ id }) => id === "camera-height")?.words).toBe("Lens 1.62 m up");
+    expect(list.next).toBe("Lower the lens: it is 1.62 m up.");
+    expect(list.items.filter(({ words }) => words.toLowerCase().includes("space"))).toHaveLength(1);
+    expect(list.items.find(({ id }) => id === "space")?.state).toBe("ok");
+  });
+
   test("D11 a screen too small for the distance says up to where it can be read", () => {
     const small = { meetsRule: false, readableFrom: 1.68, viewingDistance: 3 };
     expect(setUpList({ phones: 1, capture: captureState(), spaceClear: true, readable: small }).next).toContain(

@@ -1,4 +1,4 @@
-/** Said once at each place and kept in help. Our own words; calm, and none of them a licence to teach or to treat. */
+/** Said once at each place and kept in help, on the phone and on the ground screen. Our own words; calm, and none of them a licence to teach or to treat. */
 export const cautions: readonly string[] = [
   "Look all round and overhead before the first swing. Nobody stands within reach of the club, and nobody walks in.",
   "A rod that sticks out of the grip can reach your ribs, arm or face. With the rod on, swing slowly, stop after impact and leave out the full follow-through.",
