@@ -56,7 +56,13 @@ export function installedApp(publicFolder: string): Plugin {
         const build = digest.digest("hex").slice(0, 16);
 
         page.source = String(page.source).replace(buildMark, build);
-        const kept = ["", ...bundled, ...pose.map((one) => one.split(" ")[0] ?? ""), "icon.svg", "manifest.webmanifest"];
+        const kept = [
+          "",
+          ...bundled,
+          ...pose.map((one) => one.split(" ")[0] ?? ""),
+          "icon.svg",
+          "manifest.webmanifest",
+        ];
         const list = JSON.stringify({ build, files: kept.map((name) => base + name) });
         worker.code = `const overcueKeptFiles = ${list};\n${worker.code}`;
         for (const { name, data } of icons) emit(name, data);
