@@ -31,7 +31,7 @@ function bodyAt(change: Readonly<Partial<Record<Name, Place>>> = {}, shift: Plac
   const landmarks = Array.from({ length: 33 }, (_, index) => {
     const name = (Object.keys(landmarkIndex) as Name[]).find((each) => landmarkIndex[each] === index);
     const [x, y] = (name === undefined ? undefined : places[name]) ?? [360, 600];
-    return { x: x + shift[0], y: y + shift[1], visibility: 0.9 } as Body["landmarks"][number];
+    return { x: x + shift[0], y: y + shift[1], visibility: 0.9 };
   });
   return { t: milliseconds(0), landmarks, world: [], score: 0.9 };
 }
