@@ -27,6 +27,7 @@ import { nothingFound, withoutSource, type PhoneStore, type Screen } from "./pho
 import { recordOf, rememberPlaces, withRecord, type PlaceRecord } from "./place-memory.ts";
 import { makeRepIds } from "./rep-ids.ts";
 import { sendMeasured } from "./send-measured.ts";
+import { makeToldBands } from "./told-bands.ts";
 
 /** Draws what is seen and found; called for every picture while a live picture is on the screen. */
 export interface Painter {
@@ -93,6 +94,7 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
   const { store, uplink, reps, pose, now } = parts;
   const measure = startMeasureClient();
   const repIds = makeRepIds(parts.newId);
+  const toldBands = makeToldBands();
   let run: Run | null = null;
   let painter: Painter | null = null;
   let solved: SolvedStation | null = null;
@@ -109,6 +111,7 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
     repIds.drop();
     const { camera, calibration, settings: station } = current.configuration;
     store.setState({ calibration, view: camera === null ? null : cameraView(camera, station) });
+    toldBands.forget();
   };
   const reconfigure = (): void => {
     if (run !== null) configure(run);
@@ -138,7 +141,7 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
       painter?.finding(measured.output);
       const { configuration } = current;
       const { framesPerSecond } = store.getState();
-      sendMeasured(measured, sequence++, { uplink, reps, repIds, clock, configuration, framesPerSecond });
+      sendMeasured(measured, sequence++, { uplink, reps, repIds, toldBands, clock, configuration, framesPerSecond });
       if (measured.rep !== null) {
         const { kind, complete } = measured.rep;
         store.setState(({ reps: count }) => ({ reps: count + 1, lastRep: { kind, complete } }));

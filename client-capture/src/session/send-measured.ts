@@ -7,12 +7,14 @@ import type { Configuration } from "../pipeline/configuration.ts";
 import { readCheckpoint } from "../pipeline/rep-readings.ts";
 import type { SourceClock } from "../running/source-clock.ts";
 import type { RepIds } from "./rep-ids.ts";
+import type { ToldBands } from "./told-bands.ts";
 
 export interface SendingParts {
   /** Null while the page is not paired. */
   readonly uplink: Uplink | null;
   readonly reps: RepBox;
   readonly repIds: RepIds;
+  readonly toldBands: ToldBands;
   readonly clock: SourceClock;
   readonly configuration: Configuration;
   readonly framesPerSecond: number;
@@ -20,10 +22,10 @@ export interface SendingParts {
 
 /**
  * Sends on what one picture gave: the estimate, which may be lost; checkpoints passed slowly enough to be read live; and a finished rep, which
- * is kept until the book has it. Without a relay a rep is dated by the page's own clock.
+ * is kept until the book has it; before it, the checkpoints whose band the finished rep takes back. Without a relay a rep is dated by the page's own clock.
  */
 export function sendMeasured({ output, rep }: Measured, sequence: number, parts: SendingParts): void {
-  const { uplink, reps, repIds, clock, configuration } = parts;
+  const { uplink, reps, repIds, toldBands, clock, configuration } = parts;
   const { calibration, settings } = configuration;
   const relayTime = (t: number): number | null => uplink?.relayTime(clock.toPageTime(t)) ?? null;
   const anyTime = (t: number): number => relayTime(t) ?? performance.timeOrigin + clock.toPageTime(t);
@@ -33,10 +35,20 @@ export function sendMeasured({ output, rep }: Measured, sequence: number, parts:
     const { framesPerSecond } = parts;
     uplink.sendEstimate(wireEstimate(output, { sequence, capturedAt, framesPerSecond }));
     for (const passed of output.swing.passed) {
-      const reading = wireCheckpoint(readCheckpoint(passed, settings), anyTime);
+      const read = readCheckpoint(passed, settings);
+      toldBands.tell(read);
+      const reading = wireCheckpoint(read, anyTime);
       uplink.sendCheckpoint({ repId: repIds.current(), reading, calibration, corrects: false });
     }
   }
-  if (rep !== null) void reps.add(wireRep(rep, repIds.finish(), settings.handed, calibration, anyTime));
-  else if (output.swing.refused !== null) repIds.drop();
+  if (rep !== null) {
+    for (const taken of toldBands.corrections(rep.checkpoints)) {
+      const reading = wireCheckpoint(taken, anyTime);
+      uplink?.sendCheckpoint({ repId: repIds.current(), reading, calibration, corrects: true });
+    }
+    void reps.add(wireRep(rep, repIds.finish(), settings.handed, calibration, anyTime));
+  } else if (output.swing.refused !== null) {
+    repIds.drop();
+    toldBands.forget();
+  }
 }

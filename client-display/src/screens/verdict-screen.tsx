@@ -4,10 +4,10 @@ import { fitVerdict } from "../sizes/fit-verdict.ts";
 import { viewingOf } from "../store/display-settings.ts";
 import { shortCheckpoint } from "../words/heading.ts";
 import { stageNames } from "../words/stage-names.ts";
-import { useSettings } from "./parts.ts";
+import { useScreen, useSettings } from "./parts.ts";
 import { StripMarkPicture } from "./strip-mark.tsx";
 import { useElementSize } from "./use-element-size.ts";
-import { stripWords, verdictMarks } from "./verdict-marks.ts";
+import { correctedIn, stripWords, verdictMarks, type StripItem } from "./verdict-marks.ts";
 
 export interface VerdictScreenProps {
   readonly practice: PracticeState;
@@ -20,14 +20,15 @@ export function VerdictScreen({ practice, verdict }: VerdictScreenProps) {
   const root = useRef<HTMLElement>(null);
   const size = useElementSize(root);
   const lines = inLines(verdict.sentence);
-  const strip = verdictMarks(practice.aims, verdict);
+  const checkpoints = useScreen((state) => state.checkpoints);
+  const strip = verdictMarks(practice.aims, verdict, correctedIn(checkpoints, verdict.repId));
   const count = `${practice.repsInBlock} of ${practice.blockSize} · ${stageNames[practice.stage]} ${practice.repsInStage}`;
   const sizes =
     size === null
       ? null
       : fitVerdict(size, viewingOf(settings), {
           lines: lines.map(({ length }) => length),
-          labels: strip.map(({ checkpoint }) => stripLabel(shortCheckpoint[checkpoint]).length),
+          labels: strip.map((item) => stripLabel(item).length),
           count: count.length,
         });
   return (
@@ -45,11 +46,11 @@ export function VerdictScreen({ practice, verdict }: VerdictScreenProps) {
         ))}
       </p>
       <ul className="strip" aria-label="Checkpoints">
-        {strip.map(({ checkpoint, mark }) => (
-          <li key={checkpoint} style={{ "--mark": `${sizes?.mark ?? 30}px` } as React.CSSProperties}>
-            <StripMarkPicture mark={mark} />
-            <span>{stripLabel(shortCheckpoint[checkpoint])}</span>
-            <span className="unseen">{stripWords[mark]}</span>
+        {strip.map((item) => (
+          <li key={item.checkpoint} style={{ "--mark": `${sizes?.mark ?? 30}px` } as React.CSSProperties}>
+            <StripMarkPicture mark={item.mark} />
+            <span>{stripLabel(item)}</span>
+            <span className="unseen">{stripWords[item.mark]}</span>
           </li>
         ))}
       </ul>
@@ -61,4 +62,8 @@ export function VerdictScreen({ practice, verdict }: VerdictScreenProps) {
 /** One thing a line. */
 const inLines = (sentence: string): readonly string[] => sentence.split(/(?<=[.!?])\s+/);
 
-const stripLabel = (label: string): string => label.replace("arm level ", "").replace("shaft ", "");
+/** A checkpoint that was told otherwise while it happened says so. */
+function stripLabel({ checkpoint, corrected }: StripItem): string {
+  const label = shortCheckpoint[checkpoint].replace("arm level ", "").replace("shaft ", "");
+  return corrected ? `${label}, corrected` : label;
+}

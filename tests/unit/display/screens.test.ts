@@ -4,7 +4,7 @@ import { draftAim, exaggerationWords } from "@overcue/client-display/coach/draft
 import { blockColumns, stageRuns } from "@overcue/client-display/history/block-columns";
 import { chooseScreen } from "@overcue/client-display/screens/choose-screen";
 import { setUpList } from "@overcue/client-display/screens/set-up-list";
-import { verdictMarks } from "@overcue/client-display/screens/verdict-marks";
+import { correctedIn, verdictMarks } from "@overcue/client-display/screens/verdict-marks";
 import { toneOf } from "@overcue/client-display/sound/tone-of";
 import {
   defaultDisplaySettings,
@@ -190,14 +190,38 @@ describe("D9 the strip after a rep", () => {
       carryOver: null,
     });
     const markWith = (places: ReturnType<typeof place>[]) =>
-      verdictMarks([back], { repId: repIds[0], kind: "answer", sentence: "", places })[0]?.mark;
+      verdictMarks([back], { repId: repIds[0], kind: "answer", sentence: "", places }, new Set())[0]?.mark;
     expect(markWith([place(0, true)])).toBe("in");
     expect(markWith([place(-0.3, false)])).toBe("beyond");
     expect(markWith([place(0.3, false)])).toBe("short");
     expect(markWith([place(0.05, null)])).toBe("unsure");
     expect(markWith([])).toBe("not-read");
-    const order = verdictMarks(demoAims.toReversed(), { repId: repIds[0], kind: "answer", sentence: "", places: [] });
+    const verdict = { repId: repIds[0], kind: "answer" as const, sentence: "", places: [] };
+    const order = verdictMarks(demoAims.toReversed(), verdict, new Set());
     expect(order.map(({ checkpoint }) => checkpoint)).toEqual(["arm-level-back", "arm-level-down"]);
+  });
+
+  test("D9 names the checkpoints whose live answer this rep took back, and no other rep's", () => {
+    const told = (repId: string, checkpoint: "arm-level-back" | "arm-level-down", corrects: boolean) => ({
+      repId,
+      reading: { checkpoint, at: 0, sdMs: 5, readOuts: liveEstimate(0, 0, null).readOuts },
+      calibration: "station" as const,
+      corrects,
+    });
+    const corrected = correctedIn(
+      [
+        told(repIds[0], "arm-level-back", true),
+        told(repIds[0], "arm-level-down", false),
+        told(repIds[1], "arm-level-down", true),
+      ],
+      repIds[0],
+    );
+    const verdict = { repId: repIds[0], kind: "answer" as const, sentence: "", places: [] };
+    const strip = verdictMarks(demoAims, verdict, corrected);
+    expect(strip.map((item) => [item.checkpoint, item.corrected])).toEqual([
+      ["arm-level-back", true],
+      ["arm-level-down", false],
+    ]);
   });
 });
 
