@@ -204,7 +204,12 @@ describe("D9 the strip after a rep", () => {
   test("D9 names the checkpoints whose live answer this rep took back, and no other rep's", () => {
     const told = (repId: string, checkpoint: "arm-level-back" | "arm-level-down", corrects: boolean) => ({
       repId,
-      reading: { checkpoint, at: 0, sdMs: 5, readOuts: liveEstimate(0, 0, null).readOuts },
+      reading: {
+        checkpoint,
+        at: 0,
+        sdMs: 5,
+        readOuts: liveEstimate(0, 0, { x: 0, y: 0, sdY: 0.02, band: sure("ball-line") }).readOuts,
+      },
       calibration: "station" as const,
       corrects,
     });
