@@ -1,3 +1,4 @@
+import { exactCamera } from "@overcue/shared-geometry/camera-spread";
 import { gripToHead } from "@overcue/shared-geometry/grip-convention";
 import type { ShaftInImage } from "@overcue/shared-geometry/image-shaft";
 import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
@@ -5,6 +6,7 @@ import { smoothShaft } from "../shaft/smooth-shaft.ts";
 import type { ShaftEvidence } from "../shaft/track-shaft.ts";
 import type { FinishedRep } from "../swing/finish-rep.ts";
 import { runSwingClock, startSwingClock } from "../swing/swing-clock.ts";
+import { cameraFor } from "./camera-for.ts";
 import type { Configuration } from "./configuration.ts";
 import { liftAgain } from "./lift-again.ts";
 import type { StepOutput } from "./step.ts";
@@ -36,7 +38,14 @@ export function goOverShafts(
   configuration: Configuration,
 ): GoneOver {
   const { settings } = configuration;
-  const worlds = liftAgain(shafts, outputs, configuration);
+  const first = outputs[0];
+  if (first === undefined) return { shafts, worlds: [], reps: [] };
+  const worlds = liftAgain(
+    shafts,
+    outputs.map(({ inWorld, swing }) => ({ inWorld, resting: swing.phase === "still" })),
+    configuration.spread ?? exactCamera(cameraFor(configuration, first.picture)),
+    settings,
+  );
   const reps: FinishedRep[] = [];
   let clock = startSwingClock(gripToHead(settings));
   outputs.forEach(({ t, inWorld }, at) => {

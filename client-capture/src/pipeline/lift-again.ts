@@ -1,28 +1,30 @@
-import { exactCamera } from "@overcue/shared-geometry/camera-spread";
+import type { CameraSpread } from "@overcue/shared-geometry/camera-spread";
 import type { FilterInput } from "@overcue/shared-geometry/filter-shaft";
 import type { ShaftInImage } from "@overcue/shared-geometry/image-shaft";
 import { smoothRep } from "@overcue/shared-geometry/smooth-rep";
 import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
-import { cameraFor } from "./camera-for.ts";
-import type { Configuration } from "./configuration.ts";
+import type { StationSettings } from "@overcue/shared-geometry/station";
+import type { BodyInWorld } from "./body-in-world.ts";
 import { filterInput, longestUnseen } from "./lift-to-world.ts";
 import { saneShaft } from "./sane-shaft.ts";
-import type { StepOutput } from "./step.ts";
+
+/** What is known beside the shaft in the picture. */
+export interface BesideShaft {
+  readonly inWorld: BodyInWorld | null;
+  /** Whether the club stood still with no rep under way. */
+  readonly resting: boolean;
+}
 
 /** Finished pictures lifted once more, each in the light of those before and after it: one answer a picture, null where it is not known. */
 export function liftAgain(
   shafts: readonly ShaftInImage[],
-  outputs: readonly StepOutput[],
-  configuration: Configuration,
+  beside: readonly BesideShaft[],
+  through: CameraSpread,
+  settings: StationSettings,
 ): readonly (ShaftInWorld | null)[] {
-  const first = outputs[0];
-  if (first === undefined) return [];
-  const { settings } = configuration;
-  const through = configuration.spread ?? exactCamera(cameraFor(configuration, first.picture));
   const inputs = shafts.map((shaft, at) => {
-    const output = outputs[at];
-    const sighting = { shaft, body: output?.inWorld ?? null, resting: output?.swing.phase === "still" };
-    return filterInput(sighting, through.camera, settings);
+    const { inWorld, resting } = beside[at] ?? { inWorld: null, resting: false };
+    return filterInput({ shaft, body: inWorld, resting }, through.camera, settings);
   });
   const lifted = new Map<number, ShaftInWorld>();
   for (const stretch of stretches(inputs)) {
