@@ -1,5 +1,5 @@
-import { cameraColumns } from "./add-camera-spread.ts";
 import type { CameraSpread } from "./camera-spread.ts";
+import { lastingColumns } from "./lasting-columns.ts";
 import { worldPoint } from "./point.ts";
 import { buttPointSd } from "./read-outs-of.ts";
 import { addSquares, noCovariance } from "./shaft-covariance.ts";
@@ -19,6 +19,6 @@ export function buttSdFromCamera(spread: CameraSpread): number {
     grip: worldPoint(-0.35, 0.85, 1.25),
     toHead: directionOf(100 * degree, 55 * degree),
   };
-  const columns = cameraColumns(shaft, spread, usualLeanSd);
+  const columns = lastingColumns(shaft, spread, { length: 0.82, lengthSd: 0, depthSd: 0 }, usualLeanSd);
   return columns ? buttPointSd({ ...shaft, covariance: addSquares(noCovariance, columns) }).sdY : Infinity;
 }

@@ -1,19 +1,27 @@
-import { addCameraSpread } from "./add-camera-spread.ts";
 import type { CameraSpread } from "./camera-spread.ts";
 import { at, errorCount, type ShaftMotion } from "./filter-motion.ts";
-import { addSquares, halfWay } from "./shaft-covariance.ts";
+import { filterTuning } from "./filter-tuning.ts";
+import { lastingColumns } from "./lasting-columns.ts";
+import { addSquares } from "./shaft-covariance.ts";
 import { turnsOfAngles } from "./turns-of-angles.ts";
+import { cross, normalise, subtract } from "./vector.ts";
 import type { ShaftInWorld } from "./world-shaft.ts";
 
 /** Nearer than this to straight up (the squared level part of the direction) azimuth is no number. */
 const leastLevel = 1e-3;
 
-/** A motion as a shaft with the camera's uncertainty added; `twin` with its odds widens the spread where the lean is not settled. */
-export function answerOf(
-  motion: ShaftMotion,
-  spread: CameraSpread,
-  twin: { readonly motion: ShaftMotion; readonly odds: number } | null,
-): ShaftInWorld {
+export interface AnswerSetting {
+  /** From grip to head, metres. */
+  readonly length: number;
+  /** How well the hands' depth is said to be known, metres, one sd. */
+  readonly depthSd: number;
+}
+
+/**
+ * A motion as a shaft with the spread of what stays the same through a rep added. `unsettled`: how far other leans that may still be true lie from this one, mean square,
+ * square radians.
+ */
+export function answerOf(motion: ShaftMotion, spread: CameraSpread, { length, depthSd }: AnswerSetting, unsettled: number): ShaftInWorld {
   const { t, grip, toHead } = motion;
   const [ofAzimuth, ofElevation] = turnsOfAngles(toHead);
   const level = Math.max(leastLevel, 1 - toHead.z * toHead.z);
@@ -31,8 +39,15 @@ export function answerOf(
   );
   const shaft: ShaftInWorld = { t, grip, toHead, covariance };
   const leanSd = Math.sqrt(Math.max(0, covariance[18] ?? 0) * level + Math.max(0, covariance[24] ?? 0));
-  const counted = addCameraSpread(shaft, spread, leanSd) ?? shaft;
-  if (!twin) return counted;
-  const apart = halfWay(motion, twin.motion).map((value) => 2 * value * Math.sqrt(twin.odds));
-  return { ...counted, covariance: addSquares(counted.covariance, [apart]) };
+  const { lengthBiasSd, depthBiasShare } = filterTuning;
+  const lasting = { length, lengthSd: lengthBiasSd, depthSd: Math.sqrt(depthBiasShare) * depthSd };
+  const columns = lastingColumns(shaft, spread, lasting, leanSd) ?? [];
+  const sight = normalise(subtract(grip, spread.camera.position));
+  const axis = sight && normalise(cross(sight, toHead));
+  if (!axis) return { ...shaft, covariance: addSquares(covariance, columns) };
+  const by = Math.sqrt(unsettled);
+  const along = (turn: readonly number[]): number =>
+    by * (axis.x * (turn[0] ?? 0) + axis.y * (turn[1] ?? 0) + axis.z * (turn[2] ?? 0));
+  columns.push([0, 0, 0, along(ofAzimuth) / level, along(ofElevation)]);
+  return { ...shaft, covariance: addSquares(covariance, columns) };
 }

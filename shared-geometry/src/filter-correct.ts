@@ -20,8 +20,6 @@ export function correctMotion(motion: ShaftMotion, error: ArrayLike<number>): Sh
     velocity: along(motion.velocity, part(at.velocity), 1),
     toHead,
     turn: along(turn, toHead, -dot(turn, toHead)),
-    depthBias: motion.depthBias + (error[at.depthBias] ?? 0),
-    lengthBias: motion.lengthBias + (error[at.lengthBias] ?? 0),
   };
 }
 
@@ -50,7 +48,5 @@ export function errorBetween(from: ShaftMotion, to: ShaftMotion): number[] {
     square.x,
     square.y,
     square.z,
-    to.depthBias - from.depthBias,
-    to.lengthBias - from.lengthBias,
   ];
 }

@@ -3,10 +3,16 @@ import type { Point } from "./point.ts";
 import type { Vector } from "./vector.ts";
 import type { Direction } from "./world-shaft.ts";
 
+/** How fast a swing goes about a time: turn of the shaft, rad/s, and speed of the hands, m/s. */
+export interface Pace {
+  readonly turn: number;
+  readonly hands: number;
+}
+
 /**
- * A shaft in motion. Its uncertainty is over small errors about it, fourteen of them, in this order: grip (3, metres), its velocity (3, m/s),
- * turn of the direction about the world's axes (3, radians), angular velocity (3, rad/s), depth bias (metres), length bias (metres).
- * A turn about the shaft itself means nothing and has no variance.
+ * A shaft in motion. Its uncertainty is over small errors about it, twelve of them, in this order: grip (3, metres), its velocity (3, m/s),
+ * turn of the direction about the world's axes (3, radians), angular velocity (3, rad/s). A turn about the shaft itself means nothing and has no
+ * variance. Errors that stay the same through a rep (camera, most of the depth, club length) are not in here: they are added to the answer.
  */
 export interface ShaftMotion {
   readonly t: Milliseconds;
@@ -15,18 +21,16 @@ export interface ShaftMotion {
   readonly toHead: Direction;
   /** World axes, rad/s, square to the shaft. */
   readonly turn: Vector;
-  /** Stated depth less true depth of the hands, as far as it stays the same. */
-  readonly depthBias: number;
-  /** True grip-to-head length less the stated one. */
-  readonly lengthBias: number;
-  /** Fourteen by fourteen, row-major, symmetric. Never written to once the motion is made. */
+  /** The fastest turn and the fastest hands about this time: how far the swing may change. */
+  readonly pace: Pace;
+  /** Twelve by twelve, row-major, symmetric. Never written to once the motion is made. */
   readonly covariance: Float64Array;
 }
 
-export const errorCount = 14;
+export const errorCount = 12;
 
 /** Where each kind of error begins. */
-export const at = { grip: 0, velocity: 3, direction: 6, turn: 9, depthBias: 12, lengthBias: 13 } as const;
+export const at = { grip: 0, velocity: 3, direction: 6, turn: 9 } as const;
 
 /** `vᵀ C w` for two directions and the three by three block of a covariance that begins at `row`, `column`. */
 export function throughBlock(covariance: Float64Array, row: number, column: number, v: Vector, w: Vector = v): number {

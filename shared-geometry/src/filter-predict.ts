@@ -1,10 +1,10 @@
-import { at, errorCount, type ShaftMotion } from "./filter-motion.ts";
+import { at, errorCount, type Pace, type ShaftMotion } from "./filter-motion.ts";
 import { carryCovariance, type Transition } from "./filter-transition.ts";
-import { filterTuning } from "./filter-tuning.ts";
 import { worldPoint } from "./point.ts";
 import { rotate, rotationFromVector } from "./rotation.ts";
+import { paceSince, unrestAt } from "./swing-pace.ts";
 import { milliseconds, secondsFromMilliseconds, type Milliseconds } from "./units.ts";
-import { along, lengthOf, normalise, scale, type Vector } from "./vector.ts";
+import { along, normalise, scale, type Vector } from "./vector.ts";
 
 export interface Prediction {
   readonly motion: ShaftMotion;
@@ -12,24 +12,24 @@ export interface Prediction {
 }
 
 /**
- * The motion at a later time: hands at constant velocity, shaft at constant angular velocity, both disturbed by accelerations that grow with speed.
- * A time that is not later leaves the motion as it is.
+ * The motion at a later time: hands at constant velocity, shaft at constant angular velocity, both disturbed by accelerations that grow with the
+ * pace: as it is known, or as the past tells. A time that is not later leaves the motion as it is.
  */
-export function predictMotion(motion: ShaftMotion, t: Milliseconds, depthSd: number): Prediction {
+export function predictMotion(
+  motion: ShaftMotion,
+  t: Milliseconds,
+  knownPace: Pace | null = null,
+): Prediction {
   const seconds = Math.max(0, secondsFromMilliseconds(milliseconds(t - motion.t)));
   const rotation = rotationFromVector(scale(motion.turn, seconds));
-  const keep = Math.exp(-seconds / filterTuning.depthBiasLasts);
-  const transition: Transition = { seconds, rotation, keep };
+  const transition: Transition = { seconds, rotation };
   const toHead = normalise(rotate(rotation, motion.toHead)) ?? motion.toHead;
   const place = along(motion.grip, motion.velocity, seconds);
   const carried = carryCovariance(motion.covariance, transition);
-  const { turnUnrest, turnUnrestPerRate, handUnrest, handUnrestPerSpeed, unrestLasts, depthBiasShare } = filterTuning;
-  const turnNoise = unrestLasts * (turnUnrest + turnUnrestPerRate * lengthOf(motion.turn)) ** 2;
-  const handNoise = unrestLasts * (handUnrest + handUnrestPerSpeed * lengthOf(motion.velocity)) ** 2;
-  addWhiteAcceleration(carried, at.grip, at.velocity, handNoise, { x: 0, y: 0, z: 0 }, seconds);
-  addWhiteAcceleration(carried, at.direction, at.turn, turnNoise, toHead, seconds);
-  const bias = at.depthBias * (errorCount + 1);
-  carried[bias] = (carried[bias] ?? 0) + depthBiasShare * depthSd * depthSd * (1 - keep * keep);
+  const pace = knownPace ?? paceSince(motion, seconds);
+  const unrest = unrestAt(pace);
+  addWhiteAcceleration(carried, at.grip, at.velocity, unrest.hands, { x: 0, y: 0, z: 0 }, seconds);
+  addWhiteAcceleration(carried, at.direction, at.turn, unrest.turn, toHead, seconds);
   return {
     transition,
     motion: {
@@ -37,7 +37,7 @@ export function predictMotion(motion: ShaftMotion, t: Milliseconds, depthSd: num
       t: milliseconds(Math.max(t, motion.t)),
       grip: worldPoint(place.x, place.y, place.z),
       toHead,
-      depthBias: keep * motion.depthBias,
+      pace,
       covariance: carried,
     },
   };

@@ -1,19 +1,19 @@
 import type { CameraSpread } from "./camera-spread.ts";
 import { answerOf } from "./filter-answer.ts";
 import type { ShaftMotion } from "./filter-motion.ts";
-import { predictMotion } from "./filter-predict.ts";
 import { startMotion } from "./filter-start.ts";
-import type { Transition } from "./filter-transition.ts";
-import { filterTuning } from "./filter-tuning.ts";
-import { twinOf } from "./filter-twin.ts";
-import { updateMotion } from "./filter-update.ts";
-import { habitualLean } from "./habitual-lean.ts";
+import { stepMotion } from "./filter-step.ts";
 import { gripToHead } from "./grip-convention.ts";
+import { leanSd } from "./lean-sd.ts";
+import { followPaths, oddsOfLeans, startPaths, type LeanPaths } from "./lean-paths.ts";
+import { nextNode } from "./lean-nodes.ts";
 import { mirrorObservation, type LiftObservation } from "./lift-observation.ts";
-import { liftShaft } from "./lift-shaft.ts";
+import { sightOfShaft } from "./sight-of-shaft.ts";
 import type { StationSettings } from "./station.ts";
-import { secondsFromMilliseconds, milliseconds, type Metres, type Milliseconds } from "./units.ts";
+import type { Metres, Milliseconds } from "./units.ts";
+import { unsettledLean } from "./unsettled-lean.ts";
 import type { LiftRefusal } from "./view-shaft.ts";
+import { weighedOf, type WeighedLean } from "./weigh-leans.ts";
 import type { ShaftInWorld } from "./world-shaft.ts";
 
 /** What stays the same while a rep is filtered. */
@@ -28,125 +28,55 @@ export interface FilterInput {
   readonly seen: LiftObservation | null;
 }
 
-/** One of at most two answers, the leans of which differ in sign. */
-export interface Hypothesis {
-  readonly motion: ShaftMotion;
-  readonly logOdds: number;
-  /** How it came about, newest first: for the smoother. */
-  readonly past: PastStep | null;
-}
-
-/** The motion after a picture, and the one that was expected there with how errors carried over to it. */
-export interface PastStep {
-  readonly before: PastStep | null;
-  readonly expected: ShaftMotion | null;
-  readonly carried: Transition | null;
-  readonly motion: ShaftMotion;
-}
-
 export interface ShaftFilterState {
-  readonly hypotheses: readonly Hypothesis[];
-  readonly depthSd: Metres | null;
+  readonly motion: ShaftMotion | null;
+  /** The leans that the pictures so far allow. */
+  readonly paths: LeanPaths | null;
+  readonly depthSd: Metres;
+  /** Mean square distance of leans that may be true beside the one followed, square radians. */
+  readonly unsettled: number;
 }
 
-/** What the first picture counts for, seconds. */
-const firstSeconds = 0.05;
-
-export const startFilter: ShaftFilterState = { hypotheses: [], depthSd: null };
+export const startFilter: ShaftFilterState = { motion: null, paths: null, depthSd: 0 as Metres, unsettled: 0 };
 
 export interface FilterOutput {
-  /** The likelier answer; null before the first shaft that could be lifted. */
+  /** Null before the first shaft that could be lifted. */
   readonly shaft: ShaftInWorld | null;
-  /** Whether one lean is left. While false, the shaft's covariance counts the other one too. */
-  readonly settled: boolean;
   readonly refusal: LiftRefusal | null;
 }
 
-/** `keepPast` false forgets all but the present: for a filter that runs for hours. */
+/** The shaft as it happens: every lean that the pictures so far allow is weighed, the likeliest is followed, and the others widen its spread. */
 export function filterShaft(
   state: ShaftFilterState,
   { t, seen }: FilterInput,
   { through, settings }: FilterSetting,
-  keepPast = false,
 ): { readonly state: ShaftFilterState; readonly output: FilterOutput } {
-  const { upright, camera } = through;
-  const observation = seen && camera.handed === "left" ? mirrorObservation(seen, camera.width) : seen;
+  const observation = uprightOf(t, seen, through);
+  const camera = through.upright;
   const length = gripToHead(settings);
-  if (state.hypotheses.length === 0) {
-    if (!observation) return { state, output: { shaft: null, settled: false, refusal: null } };
-    return begin({ ...observation, t }, through, settings, keepPast);
-  }
-  const depthSd = observation?.depth.sd ?? state.depthSd ?? (0 as Metres);
-  const carried = state.hypotheses.map((hypothesis): Hypothesis => {
-    const { motion: expected, transition } = predictMotion(hypothesis.motion, t, depthSd);
-    const seconds = secondsFromMilliseconds(milliseconds(t - hypothesis.motion.t));
-    const inflate = Math.max(1, (2 * filterTuning.errorsLast) / Math.max(seconds, 1e-3));
-    const update = observation && updateMotion(expected, observation, upright, length, inflate);
-    const motion = update?.motion ?? expected;
-    return {
-      motion,
-      logOdds: hypothesis.logOdds + (update?.logLikelihood ?? 0) / inflate + seconds * habitualLean(motion, length),
-      past: keepPast ? { before: hypothesis.past, expected, carried: transition, motion } : null,
-    };
-  });
-  const hypotheses = withTwin(prune(carried), upright, length);
-  return { state: { hypotheses, depthSd }, output: { ...tell(hypotheses, through), refusal: null } };
+  const node = observation && nextNode(state.paths?.node ?? null, observation, camera, length);
+  const paths = node ? (state.paths ? followPaths(state.paths, node) : startPaths(node)) : state.paths;
+  const lean: WeighedLean | null = node && paths ? weighedOf(node, oddsOfLeans(paths, null)) : null;
+  const depthSd = observation?.depth.sd ?? state.depthSd;
+
+  const about = lean?.toHead ?? state.motion?.toHead;
+  const sight = observation && about ? sightOfShaft(observation, camera, settings, about) : null;
+  const seenNow = typeof sight === "string" ? null : sight;
+  if (typeof sight === "string" && state.motion === null) return { state, output: { shaft: null, refusal: sight } };
+  const motion = state.motion ? stepMotion(state.motion, t, seenNow, lean).motion : seenNow && startMotion(seenNow);
+  if (motion === null) return { state, output: { shaft: null, refusal: null } };
+  const unsettled = lean ? unsettledLean(lean, motion.toHead, leanSd(motion, camera)) : state.unsettled;
+  return {
+    state: { motion, paths, depthSd, unsettled },
+    output: { shaft: answerOf(motion, through, { length, depthSd }, unsettled), refusal: null },
+  };
 }
 
-function begin(
-  observation: LiftObservation,
-  through: CameraSpread,
-  settings: FilterSetting["settings"],
-  keepPast: boolean,
-): ReturnType<typeof filterShaft> {
-  const rightHanded: CameraSpread = { ...through, camera: through.upright };
-  const lift = liftShaft(rightHanded, observation, settings);
-  if (!lift.ok) return { state: startFilter, output: { shaft: null, settled: false, refusal: lift.reason } };
-  const length = gripToHead(settings);
-  const { sd } = observation.depth;
-  const hypotheses = lift.candidates.map((shaft): Hypothesis => {
-    const { motion } = updateMotion(startMotion(shaft, sd), observation, through.upright, length, 1, false);
-    return {
-      motion,
-      logOdds: firstSeconds * habitualLean(motion, length),
-      past: keepPast ? { before: null, expected: null, carried: null, motion } : null,
-    };
-  });
-  const kept = prune(hypotheses);
-  return { state: { hypotheses: kept, depthSd: sd }, output: { ...tell(kept, through), refusal: null } };
-}
-
-/** The likelier first, the other only while it is worth keeping; log odds against the likelier. */
-function prune(hypotheses: readonly Hypothesis[]): Hypothesis[] {
-  const [best, ...others] = hypotheses.toSorted((a, b) => b.logOdds - a.logOdds);
-  if (!best) return [];
-  return [best, ...others]
-    .map((hypothesis) => ({ ...hypothesis, logOdds: hypothesis.logOdds - best.logOdds }))
-    .filter(({ logOdds }) => logOdds > filterTuning.settledAt);
-}
-
-/**
- * Puts up the mirrored lean beside a single answer: where motion could not tell the two apart but a picture might, and where the habits of golf speak
- * plainly for the other one.
- */
-function withTwin(hypotheses: Hypothesis[], camera: CameraSpread["upright"], length: number): Hypothesis[] {
-  const [only, other] = hypotheses;
-  if (!only || other) return hypotheses;
-  const twin = twinOf(only.motion, camera, length);
-  if (!twin) return hypotheses;
-  const unusual = habitualLean(twin.motion, length) - habitualLean(only.motion, length) > filterTuning.plainHabit;
-  if (!unusual && (twin.sds < 1 || twin.sds > filterTuning.twinWithin)) return hypotheses;
-  const logOdds = Math.max(-0.5 * twin.sds ** 2, 0.5 * filterTuning.settledAt);
-  return [only, { ...only, motion: twin.motion, logOdds }];
-}
-
-function tell(
-  hypotheses: readonly Hypothesis[],
-  through: CameraSpread,
-): { shaft: ShaftInWorld | null; settled: boolean } {
-  const [best, other] = hypotheses;
-  if (!best) return { shaft: null, settled: false };
-  const weight = other ? Math.exp(other.logOdds) : 0;
-  const twin = other ? { motion: other.motion, odds: weight / (1 + weight) } : null;
-  return { shaft: answerOf(best.motion, through, twin), settled: !other };
+/** A right-handed golfer's observation, dated by the input. */
+export function uprightOf(
+  t: Milliseconds,
+  seen: LiftObservation | null,
+  { camera }: CameraSpread,
+): LiftObservation | null {
+  return seen && { ...(camera.handed === "left" ? mirrorObservation(seen, camera.width) : seen), t };
 }

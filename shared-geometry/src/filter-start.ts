@@ -1,40 +1,39 @@
 import { at, errorCount, type ShaftMotion } from "./filter-motion.ts";
 import { filterTuning } from "./filter-tuning.ts";
-import { turnsOfAngles } from "./turns-of-angles.ts";
+import { sightRows, sightSpread } from "./sight-rows.ts";
 import type { ShaftInWorld } from "./world-shaft.ts";
 
-/** A motion that begins where one lift says, at rest for all that is known. The grip's place is left open: the first update tells it. */
-export function startMotion(shaft: ShaftInWorld, depthSd: number): ShaftMotion {
-  const { firstPlaceSd, firstSpeedSd, firstRateSd, depthBiasShare, lengthBiasSd } = filterTuning;
+/** A motion that begins where one picture says, at rest for all that is known. */
+export function startMotion(sight: ShaftInWorld): ShaftMotion {
+  const { firstSpeedSd, firstRateSd } = filterTuning;
   const covariance = new Float64Array(errorCount * errorCount);
-  const set = (row: number, column: number, value: number): void => {
-    covariance[row * errorCount + column] = value;
-  };
-  const unit = [shaft.toHead.x, shaft.toHead.y, shaft.toHead.z];
-  const turns = turnsOfAngles(shaft.toHead);
-  const angles = [3, 4].map((i) => [3, 4].map((j) => shaft.covariance[5 * i + j] ?? 0));
-  for (let i = 0; i < 3; i++) {
-    set(at.grip + i, at.grip + i, firstPlaceSd ** 2);
-    set(at.velocity + i, at.velocity + i, firstSpeedSd ** 2);
-    for (let j = 0; j < 3; j++) {
-      let direction = 0;
-      for (const [a, one] of turns.entries()) {
-        for (const [b, other] of turns.entries()) direction += (one[i] ?? 0) * (other[j] ?? 0) * (angles[a]?.[b] ?? 0);
+  const rows = sightRows(sight.toHead);
+  const spread = sightSpread(sight);
+  const add = (a: Float64Array, b: Float64Array, by: number): void => {
+    for (let i = 0; i < errorCount; i++) {
+      for (let j = 0; j < errorCount; j++) {
+        const index = i * errorCount + j;
+        covariance[index] = (covariance[index] ?? 0) + by * (a[i] ?? 0) * (b[j] ?? 0);
       }
-      set(at.direction + i, at.direction + j, direction);
-      set(at.turn + i, at.turn + j, firstRateSd ** 2 * ((i === j ? 1 : 0) - (unit[i] ?? 0) * (unit[j] ?? 0)));
     }
+  };
+  rows.forEach((row, i) => {
+    rows.forEach((other, j) => {
+      add(row, other, spread[5 * i + j] ?? 0);
+    });
+  });
+  for (const [first, row] of rows.entries()) {
+    const rate = new Float64Array(errorCount);
+    rate.set(first < 3 ? row.subarray(at.grip, at.grip + 3) : row.subarray(at.direction, at.direction + 3), first < 3 ? at.velocity : at.turn);
+    add(rate, rate, (first < 3 ? firstSpeedSd : firstRateSd) ** 2);
   }
-  set(at.depthBias, at.depthBias, depthBiasShare * depthSd ** 2);
-  set(at.lengthBias, at.lengthBias, lengthBiasSd ** 2);
   return {
-    t: shaft.t,
-    grip: shaft.grip,
+    t: sight.t,
+    grip: sight.grip,
     velocity: { x: 0, y: 0, z: 0 },
-    toHead: shaft.toHead,
+    toHead: sight.toHead,
     turn: { x: 0, y: 0, z: 0 },
-    depthBias: 0,
-    lengthBias: 0,
+    pace: { turn: 0, hands: 0 },
     covariance,
   };
 }

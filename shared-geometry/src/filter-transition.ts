@@ -7,12 +7,10 @@ export interface Transition {
   readonly seconds: number;
   /** The shaft's turn over the span. */
   readonly rotation: Matrix3;
-  /** What is left of the depth bias. */
-  readonly keep: number;
 }
 
-/** `F C` for the transition F and any matrix C of fourteen rows: the blocks that F has, written out. */
-function applyLeft(into: Float64Array, { seconds, rotation, keep }: Transition): void {
+/** `F C` for the transition F and any matrix C of twelve rows: the blocks that F has, written out. */
+function applyLeft(into: Float64Array, { seconds, rotation }: Transition): void {
   const [a, b, c, d, e, f, g, h, i] = rotation;
   for (let column = 0; column < errorCount; column++) {
     const read = (row: number): number => into[row * errorCount + column] ?? 0;
@@ -31,7 +29,6 @@ function applyLeft(into: Float64Array, { seconds, rotation, keep }: Transition):
     write(at.turn, a * tx + b * ty + c * tz);
     write(at.turn + 1, d * tx + e * ty + f * tz);
     write(at.turn + 2, g * tx + h * ty + i * tz);
-    write(at.depthBias, keep * read(at.depthBias));
   }
 }
 

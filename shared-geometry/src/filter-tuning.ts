@@ -1,42 +1,48 @@
 /** Every number that sets how the filter over a rep behaves. */
 export const filterTuning = {
-  /** Angular acceleration that is not foreseen, rad/s2: at rest, and for each rad/s of turn. Higher follows faster and smooths less. */
-  turnUnrest: 1.5,
-  turnUnrestPerRate: 5,
-  /** Acceleration of the hands that is not foreseen, m/s2: at rest, and for each m/s. Higher follows faster and smooths less. */
-  handUnrest: 0.7,
-  handUnrestPerSpeed: 5,
-  /** How long such an acceleration lasts, seconds. */
-  unrestLasts: 0.1,
+  /**
+   * Angular acceleration that is not foreseen, rad/s2: at rest, for each rad/s of the pace, and for its square. Higher follows faster and smooths
+   * less. As on the demonstrated motions, the pace being the fastest turn within a quarter of a second (`npm run accuracy:lift` uses the same motions).
+   */
+  turnUnrest: [0.6, 1.5, 0.12],
+  /** Acceleration of the hands that is not foreseen, m/s2: at rest, for each m/s of their pace, and for its square. */
+  handUnrest: [0.3, 0.9, 0.5],
+  /** Such an acceleration lasts for this much of a turn (radians at the pace), within these bounds, seconds. */
+  unrestTurn: 0.4,
+  leastUnrest: 0.04,
+  mostUnrest: 0.4,
+  /** Where only the past is known, the pace dies away over this long, seconds. */
+  paceLasts: 0.6,
+  /** Where all is known, the pace counts this far to either side, seconds. */
+  paceWithin: 0.25,
   /** One sd of speed (m/s) and turn (rad/s) at the first picture. */
   firstSpeedSd: 1,
   firstRateSd: 4,
-  /** One sd of the grip's place before the first picture, metres. */
-  firstPlaceSd: 1,
-  /** Share of the depth prior's variance that stays the same through a rep, and for how long it does, seconds. */
+  /** Share of the depth prior's variance that stays the same through a rep. */
   depthBiasShare: 0.8,
-  depthBiasLasts: 2,
   /** One sd of the grip-to-head length through a rep, metres: the club's length and where the hands hold it. */
   lengthBiasSd: 0.012,
   /** How long a tracker's error lasts, seconds: pictures closer together than twice this are not independent. */
-  errorsLast: 0.015,
-  /** Beyond this many sds a measurement loses weight. */
-  robustBeyond: 3,
+  errorsLast: 0.04,
+  /** Beyond this many sds (of five numbers together) a picture pulls no harder. */
+  robustBeyond: 3.5,
+  /** A picture's own lean is looked for about the lean that all pictures make likeliest: within this, one sd, radians. */
+  chosenLeanSd: 0.35,
   /** Hands under and over these heights (metres) are low and high, over a span of so many metres. */
-  lowHands: 1.15,
+  lowHands: 1.25,
   highHands: 1.35,
-  handHeightSpread: 0.2,
+  handHeightSpread: 0.25,
   /** Hands this far (metres) to one side of the ball are plainly on that side. */
   sideSpread: 0.15,
   /** Nats a second against a shaft that points wholly the unusual way. Higher settles the lean sooner by habit. */
-  againstHabit: 120,
-  /** Nats a second by which habit must prefer the other lean for it to be put up although motion speaks against it. */
-  plainHabit: 30,
+  againstHabit: 40,
+  /** One picture in so many has its head end anywhere along the line. */
+  wrongHead: 0.02,
   /** A head deeper than this (metres) is under the ground, and nats a second for each metre more. */
-  headUnderGround: 0.05,
-  againstUnderGround: 400,
-  /** A lean mirrored about square is put up as a second answer where it is at most this many sds from the first. */
-  twinWithin: 3,
-  /** Log odds under which the second answer is dropped: the lean is settled. */
-  settledAt: -8,
+  headUnderGround: 0.08,
+  againstUnderGround: 100,
+  /** Pictures between which leans are weighed are this far apart: at least, at most (seconds), and how much the shaft changes in the picture, as a share of its length. */
+  leastNodeSeconds: 0.012,
+  mostNodeSeconds: 0.07,
+  nodeChange: 0.15,
 } as const;

@@ -1,67 +1,68 @@
-import type { Camera } from "./camera.ts";
-import { correctMotion } from "./filter-correct.ts";
-import { measureMotion } from "./filter-measure.ts";
+import { CholeskyDecomposition, Matrix } from "ml-matrix";
+import { correctMotion, errorBetween } from "./filter-correct.ts";
 import { errorCount, type ShaftMotion } from "./filter-motion.ts";
 import { filterTuning } from "./filter-tuning.ts";
-import type { LiftObservation } from "./lift-observation.ts";
-
-export interface Update {
-  readonly motion: ShaftMotion;
-  /** Natural logarithm of how likely the observation was, up to a constant. */
-  readonly logLikelihood: number;
-}
-
-/** For a motion that is behind the lens: nothing like what was seen. */
-const impossible = -50;
-
-/** No single number, however far off, speaks against a motion by more than this many squared sds. */
-const mostAgainst = 12;
+import { sightRows, sightSpread } from "./sight-rows.ts";
+import type { ShaftInWorld } from "./world-shaft.ts";
 
 /**
- * The motion after a picture: an extended Kalman step, one number at a time (Bar-Shalom, Li and Kirubarajan 2001, 5.2 and 10.3).
- * Numbers far off what was expected lose weight. Camera and observation are a right-handed golfer's. Variances are taken `inflate` times as large;
- * `useLine` false leaves out the line and the head, which a first lift has already used.
+ * The motion after a picture: a Kalman step (Bar-Shalom, Li and Kirubarajan 2001, 5.2) for what the picture measures of grip and direction. A sight
+ * that lies beyond `robustBeyond` sds of what was expected pulls no more than one there (Huber 1964). `widen`: factor on the variances that are stated.
  */
-export function updateMotion(
-  motion: ShaftMotion,
-  observation: LiftObservation,
-  camera: Camera,
-  length: number,
-  inflate: number,
-  useLine = true,
-): Update {
-  const measurements = measureMotion(motion, observation, camera, length, useLine);
-  if (!measurements) return { motion, logLikelihood: impossible };
-  const covariance = motion.covariance.slice();
+export function updateMotion(motion: ShaftMotion, sight: ShaftInWorld, widen: number): ShaftMotion {
+  const away = errorBetween(motion, { ...motion, grip: sight.grip, toHead: sight.toHead });
+  const rows = sightRows(motion.toHead);
+  const miss = rows.map((row) => row.reduce((sum, value, index) => sum + value * (away[index] ?? 0), 0));
+  const carried = rows.map((row) => timesRow(motion.covariance, row));
+  const stated = sightSpread(sight);
+  // The lower half and its mirror: rounding must not part them.
+  const total = (by: number): Matrix => {
+    const sum = new Matrix(5, 5);
+    rows.forEach((row, i) => {
+      carried.slice(0, i + 1).forEach((column, j) => {
+        const value = dot(row, column) + by * (stated[5 * i + j] ?? 0);
+        sum.set(i, j, value);
+        sum.set(j, i, value);
+      });
+    });
+    return sum;
+  };
+  let factor = new CholeskyDecomposition(total(widen));
+  if (!factor.isPositiveDefinite()) return motion;
+  const inSds = Math.sqrt(Math.max(0, dot(miss, factor.solve(Matrix.columnVector(miss)).to1DArray())));
+  if (inSds > filterTuning.robustBeyond) {
+    factor = new CholeskyDecomposition(total((widen * inSds) / filterTuning.robustBeyond));
+  }
+  const weights = factor.solve(Matrix.columnVector(miss)).to1DArray();
   const error = new Float64Array(errorCount);
-  const gain = new Float64Array(errorCount);
-  let logLikelihood = 0;
-  for (const { miss, variance, row } of measurements) {
-    let expected = 0;
-    let total = 0;
-    for (let i = 0; i < errorCount; i++) {
-      let sum = 0;
-      for (let j = 0; j < errorCount; j++) sum += (covariance[i * errorCount + j] ?? 0) * (row[j] ?? 0);
-      gain[i] = sum;
-      total += (row[i] ?? 0) * sum;
-      expected += (row[i] ?? 0) * (error[i] ?? 0);
-    }
-    const innovation = miss - expected;
-    const plain = total + variance * inflate;
-    const inSds = Math.abs(innovation) / Math.sqrt(plain);
-    const scale = inSds > filterTuning.robustBeyond ? (inSds / filterTuning.robustBeyond) ** 2 : 1;
-    const spread = total + variance * inflate * scale;
-    logLikelihood -= 0.5 * (Math.min(inSds * inSds, mostAgainst) + Math.log(plain));
-    for (let i = 0; i < errorCount; i++) {
-      const by = (gain[i] ?? 0) / spread;
-      error[i] = (error[i] ?? 0) + by * innovation;
-      // The lower half and its mirror: rounding must not part them.
-      for (let j = 0; j <= i; j++) {
-        const value = (covariance[i * errorCount + j] ?? 0) - by * (gain[j] ?? 0);
-        covariance[i * errorCount + j] = value;
-        covariance[j * errorCount + i] = value;
-      }
+  carried.forEach((column, k) => {
+    for (let i = 0; i < errorCount; i++) error[i] = (error[i] ?? 0) + (column[i] ?? 0) * (weights[k] ?? 0);
+  });
+  const solved = factor.solve(new Matrix(carried.map((column) => Array.from(column))));
+  const covariance = motion.covariance.slice();
+  for (let i = 0; i < errorCount; i++) {
+    for (let j = 0; j <= i; j++) {
+      let sum = covariance[i * errorCount + j] ?? 0;
+      for (let k = 0; k < 5; k++) sum -= (carried[k]?.[i] ?? 0) * solved.get(k, j);
+      covariance[i * errorCount + j] = sum;
+      covariance[j * errorCount + i] = sum;
     }
   }
-  return { motion: correctMotion({ ...motion, covariance }, error), logLikelihood };
+  return correctMotion({ ...motion, covariance }, error);
+}
+
+function timesRow(covariance: Float64Array, row: Float64Array): Float64Array {
+  const product = new Float64Array(errorCount);
+  for (let i = 0; i < errorCount; i++) {
+    let sum = 0;
+    for (let j = 0; j < errorCount; j++) sum += (covariance[i * errorCount + j] ?? 0) * (row[j] ?? 0);
+    product[i] = sum;
+  }
+  return product;
+}
+
+function dot(a: ArrayLike<number>, b: ArrayLike<number>): number {
+  let sum = 0;
+  for (let i = 0; i < a.length; i++) sum += (a[i] ?? 0) * (b[i] ?? 0);
+  return sum;
 }

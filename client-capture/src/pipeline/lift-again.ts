@@ -5,7 +5,8 @@ import { smoothRep } from "@overcue/shared-geometry/smooth-rep";
 import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
 import type { StationSettings } from "@overcue/shared-geometry/station";
 import type { BodyInWorld } from "./body-in-world.ts";
-import { filterInput, longestUnseen } from "./lift-to-world.ts";
+import { filterInput } from "./filter-input.ts";
+import { longestUnseen } from "./lift-to-world.ts";
 import { saneShaft } from "./sane-shaft.ts";
 
 /** What is known beside the shaft in the picture. */

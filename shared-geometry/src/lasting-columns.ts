@@ -2,26 +2,32 @@ import { project } from "./camera-project.ts";
 import type { CameraSpread } from "./camera-spread.ts";
 import type { LiftObservation } from "./lift-observation.ts";
 import { worldPoint } from "./point.ts";
-import { addSquares, halfWay } from "./shaft-covariance.ts";
+import { halfWay } from "./shaft-covariance.ts";
 import { metres, pixels, radians } from "./units.ts";
 import { along, dot } from "./vector.ts";
 import { leaning, noErrors, spreadAt, viewShaft, type ShaftView } from "./view-shaft.ts";
 import type { ShaftInWorld } from "./world-shaft.ts";
 
-/** A grip-to-head length for which the lean's change is worked out; the answer hardly depends on it. */
-const length = 0.82;
+/** What stays the same through a rep beside the camera, metres: the club from grip to head, one sd of it, and one sd of the hands' depth. */
+export interface LastingErrors {
+  readonly length: number;
+  readonly lengthSd: number;
+  readonly depthSd: number;
+}
 
 /** One sd of a spread by everything but the camera, as a share of it: what the lean was weighed with. */
 const spreadShare = 0.02;
 
 /**
- * What each direction in which the camera is uncertain does to a shaft (grip x, y, z, azimuth, elevation), the picture held as it is.
+ * What each error that stays the same through a rep does to a shaft (grip x, y, z, azimuth, elevation), the picture held as it is: the camera's directions
+ * of uncertainty, the depth, the club's length.
  * `leanSd` is how well the lean is known: one that motion or the golfer's habits tell, and not the picture, does not move with the camera.
  * Null where the shaft is not in front of the camera.
  */
-export function cameraColumns(
+export function lastingColumns(
   shaft: Pick<ShaftInWorld, "t" | "grip" | "toHead">,
   { upright, moved }: CameraSpread,
+  { length, lengthSd, depthSd }: LastingErrors,
   leanSd: number,
 ): number[][] | null {
   const headInWorld = along(shaft.grip, shaft.toHead, length);
@@ -44,25 +50,16 @@ export function cameraColumns(
   const lean = Math.atan2(dot(shaft.toHead, view.sight), dot(shaft.toHead, view.square));
   const slope = (spreadAt(lean + 1e-4, length, view.distance) - spreadAt(lean - 1e-4, length, view.distance)) / 2e-4;
   const gain = (slope * leanSd ** 2) / ((slope * leanSd) ** 2 + (spreadShare * view.spread) ** 2 + 1e-12);
-  const moveTo = (other: ShaftView) => {
-    const miss = (other.spread ?? 0) - spreadAt(lean, length, other.distance);
+  const moveTo = (other: ShaftView, really = length) => {
+    const miss = (other.spread ?? 0) - spreadAt(lean, really, other.distance);
     return { grip: other.grip, toHead: leaning(other, lean + gain * miss) };
   };
-  const columns: number[][] = [];
-  for (const cameras of moved) {
-    const up = viewShaft(cameras.up, observation, noErrors);
-    const down = viewShaft(cameras.down, observation, noErrors);
-    if (typeof up === "string" || typeof down === "string") return null;
+  const columns = [halfWay(moveTo(view, length - lengthSd), moveTo(view, length + lengthSd))];
+  const pairs = moved.map(({ down, up }) => [viewShaft(down, observation, noErrors), viewShaft(up, observation, noErrors)]);
+  pairs.push([-depthSd, depthSd].map((by) => viewShaft(upright, observation, [0, 0, 0, by, 0])));
+  for (const [down, up] of pairs) {
+    if (!down || !up || typeof up === "string" || typeof down === "string") return null;
     columns.push(halfWay(moveTo(down), moveTo(up)));
   }
   return columns;
-}
-
-/**
- * A shaft whose covariance also counts how well the camera is known. For a shaft that was filtered over time through one camera, whose error
- * is the same on every frame and must not be averaged away. Null where the shaft is not in front of the camera.
- */
-export function addCameraSpread(shaft: ShaftInWorld, spread: CameraSpread, leanSd: number): ShaftInWorld | null {
-  const columns = cameraColumns(shaft, spread, leanSd);
-  return columns && { ...shaft, covariance: addSquares(shaft.covariance, columns) };
 }

@@ -1,0 +1,48 @@
+import type { Camera } from "./camera.ts";
+import { filterTuning } from "./filter-tuning.ts";
+import { leanNode, type LeanNode } from "./lean-node.ts";
+import type { LiftObservation } from "./lift-observation.ts";
+
+/**
+ * The next picture between which leans are weighed; null while too little has changed since the last one, or the shaft cannot be placed.
+ * Camera and observation are a right-handed golfer's.
+ */
+export function nextNode(
+  last: LeanNode | null,
+  observation: LiftObservation,
+  camera: Camera,
+  length: number,
+): LeanNode | null {
+  const { leastNodeSeconds, mostNodeSeconds, nodeChange } = filterTuning;
+  const seconds = last === null ? mostNodeSeconds : (observation.t - last.t) / 1000;
+  if (seconds < leastNodeSeconds) return null;
+  const node = leanNode(camera, observation, length, Math.min(seconds, mostNodeSeconds));
+  if (node === null || last === null) return node;
+  const change = changeBetween(last, node, length);
+  if (seconds < mostNodeSeconds - 1e-3 && change < nodeChange) return null;
+  return { ...node, pace: Math.max(change / seconds, last.pace * Math.exp(-seconds / filterTuning.paceLasts)) };
+}
+
+/** How far the head has moved in the picture, as a share of the shaft's length. */
+function changeBetween(one: LeanNode, other: LeanNode, length: number): number {
+  const seenLength = ({ view }: LeanNode, or: number): number =>
+    view.spread === null ? or : (view.distance * Math.tan(view.spread)) / length;
+  const a = seenLength(one, seenLength(other, 1));
+  const b = seenLength(other, a);
+  const [s, q] = [one.view.square, other.view.square];
+  return Math.hypot(a * s.x - b * q.x, a * s.y - b * q.y, a * s.z - b * q.z);
+}
+
+/** The same pictures with the pace of what comes after them counted too. */
+export function paceBothWays(nodes: readonly LeanNode[]): LeanNode[] {
+  let pace = 0;
+  let t = nodes[nodes.length - 1]?.t ?? 0;
+  return nodes
+    .toReversed()
+    .map((node) => {
+      pace = Math.max(node.pace, pace * Math.exp((node.t - t) / 1000 / filterTuning.paceLasts));
+      t = node.t;
+      return { ...node, pace };
+    })
+    .toReversed();
+}
