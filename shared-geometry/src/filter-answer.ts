@@ -21,7 +21,12 @@ export interface AnswerSetting {
  * A motion as a shaft with the spread of what stays the same through a rep added. `unsettled`: how far other leans that may still be true lie from this one, mean square,
  * square radians.
  */
-export function answerOf(motion: ShaftMotion, spread: CameraSpread, { length, depthSd }: AnswerSetting, unsettled: number): ShaftInWorld {
+export function answerOf(
+  motion: ShaftMotion,
+  spread: CameraSpread,
+  { length, depthSd }: AnswerSetting,
+  unsettled: number,
+): ShaftInWorld {
   const { t, grip, toHead } = motion;
   const [ofAzimuth, ofElevation] = turnsOfAngles(toHead);
   const level = Math.max(leastLevel, 1 - toHead.z * toHead.z);

@@ -15,11 +15,7 @@ export interface Prediction {
  * The motion at a later time: hands at constant velocity, shaft at constant angular velocity, both disturbed by accelerations that grow with the
  * pace: as it is known, or as the past tells. A time that is not later leaves the motion as it is.
  */
-export function predictMotion(
-  motion: ShaftMotion,
-  t: Milliseconds,
-  knownPace: Pace | null = null,
-): Prediction {
+export function predictMotion(motion: ShaftMotion, t: Milliseconds, knownPace: Pace | null = null): Prediction {
   const seconds = Math.max(0, secondsFromMilliseconds(milliseconds(t - motion.t)));
   const rotation = rotationFromVector(scale(motion.turn, seconds));
   const transition: Transition = { seconds, rotation };

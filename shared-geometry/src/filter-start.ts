@@ -24,7 +24,10 @@ export function startMotion(sight: ShaftInWorld): ShaftMotion {
   });
   for (const [first, row] of rows.entries()) {
     const rate = new Float64Array(errorCount);
-    rate.set(first < 3 ? row.subarray(at.grip, at.grip + 3) : row.subarray(at.direction, at.direction + 3), first < 3 ? at.velocity : at.turn);
+    rate.set(
+      first < 3 ? row.subarray(at.grip, at.grip + 3) : row.subarray(at.direction, at.direction + 3),
+      first < 3 ? at.velocity : at.turn,
+    );
     add(rate, rate, (first < 3 ? firstSpeedSd : firstRateSd) ** 2);
   }
   return {

@@ -55,7 +55,10 @@ export function lastingColumns(
     return { grip: other.grip, toHead: leaning(other, lean + gain * miss) };
   };
   const columns = [halfWay(moveTo(view, length - lengthSd), moveTo(view, length + lengthSd))];
-  const pairs = moved.map(({ down, up }) => [viewShaft(down, observation, noErrors), viewShaft(up, observation, noErrors)]);
+  const pairs = moved.map(({ down, up }) => [
+    viewShaft(down, observation, noErrors),
+    viewShaft(up, observation, noErrors),
+  ]);
   pairs.push([-depthSd, depthSd].map((by) => viewShaft(upright, observation, [0, 0, 0, by, 0])));
   for (const [down, up] of pairs) {
     if (!down || !up || typeof up === "string" || typeof down === "string") return null;

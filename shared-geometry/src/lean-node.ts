@@ -62,7 +62,12 @@ function likelihood(view: ShaftView, lean: number, length: number, sd: number): 
 }
 
 /** How far the angle under which the shaft is seen may be off, radians: places along the line, the club's length, the depth. */
-function spreadSd(camera: Camera, { gripAlongSd, head, depth }: LiftObservation, length: number, view: ShaftView): number {
+function spreadSd(
+  camera: Camera,
+  { gripAlongSd, head, depth }: LiftObservation,
+  length: number,
+  view: ShaftView,
+): number {
   const share = Math.hypot(filterTuning.lengthBiasSd / length, depth.sd / view.distance);
   return Math.hypot(gripAlongSd / camera.focal, (head?.alongSd ?? 0) / camera.focal, share * (view.spread ?? 0));
 }

@@ -19,7 +19,8 @@ export function followPaths(paths: LeanPaths, next: LeanNode): LeanPaths {
   const odds = new Float64Array(leanCount * leanCount);
   eachTurn(paths, next, (row, column, k, likelihood) => {
     const index = column * leanCount + k;
-    odds[index] = (odds[index] ?? 0) + (paths.odds[row * leanCount + column] ?? 0) * likelihood * (next.weights[k] ?? 0);
+    odds[index] =
+      (odds[index] ?? 0) + (paths.odds[row * leanCount + column] ?? 0) * likelihood * (next.weights[k] ?? 0);
   });
   return { before: paths.node, node: next, odds: scaled(odds) };
 }

@@ -50,7 +50,8 @@ function weighPictures(inputs: readonly FilterInput[], { through, settings }: Fi
   const nodeAt = new Map<number, number>();
   const observations = inputs.map(({ t, seen }, index) => {
     const observation = uprightOf(t, seen, through);
-    const node = observation && nextNode(nodes[nodes.length - 1] ?? null, observation, through.upright, gripToHead(settings));
+    const node =
+      observation && nextNode(nodes[nodes.length - 1] ?? null, observation, through.upright, gripToHead(settings));
     if (node) nodeAt.set(index, nodes.push(node) - 1);
     return observation;
   });
@@ -97,7 +98,11 @@ function goOver(
 }
 
 /** Between the pictures in which leans were weighed, the larger of the two neighbours' counts. */
-function unsettledOf(pictures: readonly Picture[], answer: readonly ShaftMotion[], { through }: FilterSetting): number[] {
+function unsettledOf(
+  pictures: readonly Picture[],
+  answer: readonly ShaftMotion[],
+  { through }: FilterSetting,
+): number[] {
   const own = pictures.map(({ lean }, index) => {
     const motion = answer[index];
     return lean && motion ? unsettledLean(lean, motion.toHead, leanSd(motion, through.upright)) : null;

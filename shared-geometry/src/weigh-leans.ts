@@ -47,7 +47,11 @@ export function weighedOf(node: LeanNode, odds: Float64Array): WeighedLean {
   let mass = 0;
   let mean = 0;
   let square = 0;
-  for (let cell = Math.max(0, likeliest - sameAnswer); cell <= Math.min(leanCount - 1, likeliest + sameAnswer); cell++) {
+  for (
+    let cell = Math.max(0, likeliest - sameAnswer);
+    cell <= Math.min(leanCount - 1, likeliest + sameAnswer);
+    cell++
+  ) {
     const value = odds[cell] ?? 0;
     mass += value;
     mean += value * leanOf(cell);

@@ -8,7 +8,11 @@ export interface Wander {
   readonly whole: Map<string, number>;
 }
 
-export function startWander(names: readonly string[], errors: Pick<SightErrors, "memoryMs" | "freshShare">, random: Random): Wander {
+export function startWander(
+  names: readonly string[],
+  errors: Pick<SightErrors, "memoryMs" | "freshShare">,
+  random: Random,
+): Wander {
   const slow = new Map(names.map((name) => [name, gaussian(random)]));
   const whole = new Map<string, number>();
   const state = { slow, whole, value: (name: string) => whole.get(name) ?? 0 };
@@ -17,7 +21,12 @@ export function startWander(names: readonly string[], errors: Pick<SightErrors, 
 }
 
 /** Carries all errors on by so many milliseconds (a first-order Gauss-Markov process, and white noise beside it). */
-export function wander(state: Wander, stepMs: number, errors: Pick<SightErrors, "memoryMs" | "freshShare">, random: Random): void {
+export function wander(
+  state: Wander,
+  stepMs: number,
+  errors: Pick<SightErrors, "memoryMs" | "freshShare">,
+  random: Random,
+): void {
   const keep = Math.exp(-stepMs / errors.memoryMs);
   for (const [name, value] of state.slow) {
     const next = keep * value + Math.sqrt(1 - keep * keep) * gaussian(random);

@@ -5,7 +5,14 @@ import { project } from "@overcue/shared-geometry/camera-project";
 import type { Camera } from "@overcue/shared-geometry/camera";
 import type { ShaftInImage } from "@overcue/shared-geometry/image-shaft";
 import { groundPoint, imagePoint, worldPoint } from "@overcue/shared-geometry/point";
-import { metres, milliseconds, pixels, radians, radiansPerSecond, type Milliseconds } from "@overcue/shared-geometry/units";
+import {
+  metres,
+  milliseconds,
+  pixels,
+  radians,
+  radiansPerSecond,
+  type Milliseconds,
+} from "@overcue/shared-geometry/units";
 import { clubHead } from "@overcue/shared-geometry/head-point";
 import { between, gaussian, type Random } from "../../../scenes/random.ts";
 import { startWander, wander } from "../../../scenes/session/wander.ts";
@@ -74,7 +81,10 @@ export function* seeRep(rep: RandomRep, camera: Camera, random: Random): Generat
     const lostOdds = length < shortestShaft ? 0.97 : length < shortShaft ? 0.5 : lostShare;
     const at = { t: milliseconds(t), body: seenBody, truth: club };
     if (!grip || !head || !inside(grip, camera) || t <= gapUntil || lostBy < lostOdds) {
-      yield { ...at, shaft: { status: "lost", t: milliseconds(t), reason: length < shortShaft ? "end-on" : "no-line-found" } };
+      yield {
+        ...at,
+        shaft: { status: "lost", t: milliseconds(t), reason: length < shortShaft ? "end-on" : "no-line-found" },
+      };
       continue;
     }
     const away = Math.hypot(
@@ -87,7 +97,10 @@ export function* seeRep(rep: RandomRep, camera: Camera, random: Random): Generat
     const direction = { x: Math.cos(angle), y: Math.sin(angle) };
     const across = placeSd * off.value("across");
     const place = (along: number) =>
-      imagePoint(grip.x + along * direction.x - across * direction.y, grip.y + along * direction.y + across * direction.x);
+      imagePoint(
+        grip.x + along * direction.x - across * direction.y,
+        grip.y + along * direction.y + across * direction.x,
+      );
     const end = place(length + placeSd * off.value("head"));
     const headSeen = t > headlessUntil && inside(end, camera);
     yield {
