@@ -49,11 +49,12 @@ export function findCheckpoints(
   const level = first("shaft-level-back", rise, takeaway, firstTop);
   first("arm-level-back", handOverShoulder, level, firstTop);
   const reversal = (t: number): number => -path.rate("phi", t);
-  const tops =
-    span.hold?.at === "top" ? [span.hold.from] : findRises(reversal, level, end).filter((t) => handOverShoulder(t) > 0);
-  for (const t of tops) found.push({ checkpoint: "top", t });
   const held =
     span.hold?.at === "arm-level-down" ? [span.hold.from] : findRises(falling(handOverShoulder), firstTop, end);
+  // A full finish turns too, high up: no top.
+  const lastTopBefore = held.at(-1) ?? end;
+  const reversals = findRises(reversal, level, end).filter((t) => t < lastTopBefore && handOverShoulder(t) > 0);
+  for (const t of span.hold?.at === "top" ? [span.hold.from] : reversals) found.push({ checkpoint: "top", t });
   for (const t of held) found.push({ checkpoint: "arm-level-down", t });
   const down = first("shaft-level-down", falling(rise), held.at(-1) ?? firstTop, end);
   first("impact", headPastBall, down, end);

@@ -1,4 +1,5 @@
 import { bestSplit } from "./best-split.ts";
+import { dateLow } from "./date-low.ts";
 import { milliseconds, type Metres, type Milliseconds } from "@overcue/shared-geometry/units";
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import { fitCrossing, type Crossing, type FitOptions, type SeriesPoint } from "./fit-crossing.ts";
@@ -63,21 +64,30 @@ export function dateCheckpoints(rep: RepSamples, segment: Segment, gripToHead: M
       Math.hypot(lasting.shoulder, lasting.hands),
     ),
     crossing("shaft-level-down", series.elevation, 0, down, "down", angleFit, lastingElevation),
-    crossing(
-      "impact",
-      series.headX,
-      rep.address === null ? 0 : headAtRest(series.headX, rep.address),
-      strike,
-      "up",
-      headFit,
-      lasting.head,
+    likelierImpact(
+      crossing(
+        "impact",
+        series.headX,
+        rep.address === null ? 0 : headAtRest(series.headX, rep.address),
+        strike,
+        "up",
+        headFit,
+        lasting.head,
+      ),
+      dateLow(series.elevation, { from: lastTop, to: segment.endedAt + swingTuning.afterEnd }),
     ),
   );
   return found.flatMap((one) => (one === null ? [] : [one]));
 }
 
+/** Where the two agree, the one that is surer; where they do not, the lean was wrong, and the club's hanging does not need it. */
+function likelierImpact(byHead: CheckpointTime | null, byLow: CheckpointTime | null): CheckpointTime | null {
+  if (byHead === null || byLow === null) return byHead ?? byLow;
+  const agree = Math.abs(byHead.t - byLow.t) <= 2 * Math.hypot(byHead.sd, byLow.sd);
+  return agree && byHead.sd <= byLow.sd ? byHead : byLow;
+}
+
 interface RepSeries {
-  readonly angle: SeriesPoint[];
   readonly elevation: SeriesPoint[];
   /** Where the head is along the target line, metres. */
   readonly headX: SeriesPoint[];
@@ -87,11 +97,10 @@ interface RepSeries {
 }
 
 function seriesOf(samples: readonly FollowedSample[], gripToHead: Metres): RepSeries {
-  const series: RepSeries = { angle: [], elevation: [], headX: [], handAboveShoulder: [], handsBehindThigh: [] };
-  for (const { t, shaft, angle, angleSd, leadShoulderZ, trailThighX } of samples) {
-    if (shaft === null || angle === null) continue;
+  const series: RepSeries = { elevation: [], headX: [], handAboveShoulder: [], handsBehindThigh: [] };
+  for (const { t, shaft, angleSd, leadShoulderZ, trailThighX } of samples) {
+    if (shaft === null) continue;
     const variance = (index: number): number => Math.sqrt(Math.max(0, shaft.covariance[index] ?? 0));
-    series.angle.push({ t, value: angle, sd: angleSd });
     series.elevation.push({ t, value: Math.asin(Math.min(1, Math.max(-1, shaft.toHead.z))), sd: variance(24) });
     series.headX.push({
       t,

@@ -1,46 +1,108 @@
 import { radians, type Radians } from "@overcue/shared-geometry/units";
-import { swingAngle, swingAngleSd, unrollSwingAngle } from "./swing-angle.ts";
+import { leadHandAboveGrip } from "./lead-hand.ts";
+import { chooseSide, type Side } from "./choose-side.ts";
+import { swingAngleSd, turnFromLow } from "./swing-angle.ts";
 import type { SwingSample } from "./swing-sample.ts";
 import { swingTuning } from "./swing-tuning.ts";
 
-/** A sample with its unrolled swing angle; null where the shaft was not known or had none. */
+/** A sample with its swing angle; null where the shaft was not known, or not well enough to count by, or had none. */
 export interface FollowedSample extends SwingSample {
   readonly angle: Radians | null;
   readonly angleSd: number;
 }
 
-/** What unrolling needs to remember. */
+/** What following needs to remember. */
 export interface Unrolling {
   readonly angle: Radians | null;
   readonly t: number;
-  /** Height of the hands when the club last hung low, metres. */
-  readonly lowHands: number | null;
+  readonly side: Side | null;
+  /** Radians a second, back positive, steadied. */
+  readonly rate: number;
+  /** Height of the hands, metres, and how fast they rise, metres a second, steadied. */
+  readonly handsZ: number | null;
+  readonly handsRise: number;
+  /** Where the hands were when the club last hung low, metres: height, and place along the target line. */
+  readonly lowHands: { readonly z: number; readonly x: number } | null;
 }
 
-export const startUnrolling: Unrolling = { angle: null, t: -Infinity, lowHands: null };
+export const startUnrolling: Unrolling = {
+  angle: null,
+  t: -Infinity,
+  side: null,
+  rate: 0,
+  handsZ: null,
+  handsRise: 0,
+  lowHands: null,
+};
 
 /**
- * Follows the swing angle through more than half a turn. A club that plainly hangs low with low hands starts the count anew, so
- * that a slip over a gap lasts no longer than the gap.
+ * Follows the swing angle through more than half a turn. One camera tells how far the club has turned from hanging, but hardly towards which
+ * side: that the hands tell, which are behind the ball going back and past it going through; and whether it has passed the vertical, the hands
+ * over the lead shoulder.
  */
 export function followSwing(
   state: Unrolling,
   sample: SwingSample,
 ): { readonly state: Unrolling; readonly output: FollowedSample } {
-  const raw = sample.shaft === null ? null : swingAngle(sample.shaft.toHead);
-  if (raw === null || sample.shaft === null) return { state, output: { ...sample, angle: null, angleSd: Infinity } };
-  const handsZ = sample.shaft.grip.z;
-  const hangs = Math.abs(raw) < swingTuning.lowClub && handsZ < (state.lowHands ?? 1) + 0.2;
-  const gone = sample.t - state.t > swingTuning.longestGap;
-  const angle = hangs || state.angle === null || gone ? raw : unrollSwingAngle(state.angle, raw);
-  // Beyond a full top (three quarters of a turn and some) or a full finish the count has slipped by a turn.
-  const mended = angle > 5.6 ? radians(angle - 2 * Math.PI) : angle < -5.6 ? radians(angle + 2 * Math.PI) : angle;
+  const { shaft } = sample;
+  const angleSd = shaft === null ? Infinity : swingAngleSd(shaft);
+  const turned = shaft === null || angleSd > swingTuning.mostAngleSd ? null : turnFromLow(shaft.toHead);
+  if (turned === null || shaft === null) return { state, output: { ...sample, angle: null, angleSd } };
+  const { grip } = shaft;
+  const hangs = turned < swingTuning.lowClub && grip.z < (state.lowHands?.z ?? 1) + 0.2;
+  const seconds = (sample.t - state.t) / 1000;
+  const gone = seconds * 1000 > swingTuning.longestGap;
+  const side = chooseSide({
+    before: gone ? null : state.side,
+    turnedBefore: gone || state.angle === null ? 0 : Math.abs(state.angle),
+    seconds,
+    turned,
+    expected:
+      gone || state.angle === null || Math.abs(state.rate) < swingTuning.boundRate
+        ? null
+        : state.angle + state.rate * seconds,
+    handsPast: grip.x - (state.lowHands?.x ?? 0),
+    // Head towards the target counts only where the lean is known well.
+    lean: angleSd < swingTuning.sureAngleSd ? shaft.toHead.x : 0,
+  });
+  const handsOverShoulder =
+    sample.leadShoulderZ === null ? null : grip.z + leadHandAboveGrip(shaft.toHead) - sample.leadShoulderZ.value;
+  const handsRise =
+    gone || state.handsZ === null
+      ? 0
+      : steadied(state.handsRise, (grip.z - state.handsZ) / seconds, seconds, swingTuning.riseMemory);
+  const before = gone || state.angle === null ? 0 : Math.abs(state.angle);
+  const expected = before + swingTuning.turnPerRise * handsRise * seconds;
+  const far = passedVertical(turned, handsOverShoulder, expected) ? 2 * Math.PI - turned : turned;
+  const angle = radians(side === "back" ? far : -far);
+  const rate =
+    gone || state.angle === null
+      ? 0
+      : steadied(state.rate, (angle - state.angle) / seconds, seconds, swingTuning.rateMemory);
+  const lowHands = hangs ? towards(state.lowHands, grip) : state.lowHands;
   return {
-    state: {
-      angle: mended,
-      t: sample.t,
-      lowHands: hangs ? (state.lowHands === null ? handsZ : 0.9 * state.lowHands + 0.1 * handsZ) : state.lowHands,
-    },
-    output: { ...sample, angle: mended, angleSd: swingAngleSd(sample.shaft) },
+    state: { angle, t: sample.t, side, rate, handsZ: grip.z, handsRise, lowHands },
+    output: { ...sample, angle, angleSd },
   };
+}
+
+/** A rate that forgets what is older than about `memory` seconds. */
+function steadied(before: number, now: number, seconds: number, memory: number): number {
+  const keep = Math.exp(-seconds / memory);
+  return keep * before + (1 - keep) * now;
+}
+
+/** Beyond the vertical the club turns on past half a turn; near shoulder height the answer is the one nearer to what the rise of the hands lets expect. */
+function passedVertical(turned: number, handsOverShoulder: number | null, expected: number): boolean {
+  const { shoulderUnsure, leastPastVertical } = swingTuning;
+  if (turned < leastPastVertical) return false;
+  if (handsOverShoulder !== null && Math.abs(handsOverShoulder) > shoulderUnsure) return handsOverShoulder > 0;
+  return Math.abs(2 * Math.PI - turned - expected) < Math.abs(turned - expected);
+}
+
+function towards(
+  before: Unrolling["lowHands"],
+  { x, z }: { readonly x: number; readonly z: number },
+): NonNullable<Unrolling["lowHands"]> {
+  return before === null ? { x, z } : { x: 0.95 * before.x + 0.05 * x, z: 0.9 * before.z + 0.1 * z };
 }

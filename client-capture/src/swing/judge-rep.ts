@@ -25,14 +25,14 @@ export function refuseRep(rep: RepSamples, segment: Segment): NotARep | null {
   return null;
 }
 
-/** A club lifted in front of the body first comes level across the target line; a backswing comes level pointing away from the target. */
+/** A club lifted in front of the body first comes level across the target line; a backswing comes level pointing along it. */
 function wentUpInFront(rep: RepSamples, topAt: number): boolean {
   const rising = rep.samples.filter(({ t }) => t >= rep.setOffAt && t <= topAt);
   const passed = rising.findIndex(({ shaft }) => shaft !== null && shaft.toHead.z > 0.42);
   const level = rising
     .slice(0, passed < 0 ? undefined : passed)
-    .flatMap(({ shaft }) => (shaft !== null && Math.abs(shaft.toHead.z) < 0.42 ? [shaft.toHead.x] : []));
-  return level.length > 1 && median(level) > -0.35;
+    .flatMap(({ shaft }) => (shaft !== null && Math.abs(shaft.toHead.z) < 0.42 ? [Math.abs(shaft.toHead.x)] : []));
+  return level.length > 1 && median(level) < 0.35;
 }
 
 function footShift(rep: RepSamples): number {

@@ -35,7 +35,9 @@ export function repSamples(kept: readonly FollowedSample[], segment: Segment): R
   const turnedAt = segment.forwardBefore?.t ?? segment.leftLowAt;
   const setOffAt = rest === null ? Math.min(turnedAt, segment.leftLowAt) : leavesRest(before, rest);
   const samples = kept.filter(
-    (sample) => sample.t >= Math.max(setOffAt - 400, rest?.from ?? setOffAt) && sample.t <= segment.endedAt,
+    (sample) =>
+      sample.t >= Math.max(setOffAt - 400, rest?.from ?? setOffAt) &&
+      sample.t <= segment.endedAt + swingTuning.afterEnd,
   );
   const address = rest !== null && rest.angle > -swingTuning.flowForward ? rest : null;
   return { samples, rest, address, setOffAt };

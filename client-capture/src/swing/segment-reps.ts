@@ -126,7 +126,9 @@ function follow(
   }
   const passedLowAt = movement.passedLowAt ?? here.t;
   const further = here.angle <= running.angle;
-  const turned = here.angle > running.angle + swingTuning.throughReversal;
+  // A rep is not over before the club had the time to come up again.
+  const turned =
+    here.angle > running.angle + swingTuning.throughReversal && sample.t - passedLowAt > swingTuning.afterEnd;
   const over = sample.t - passedLowAt > swingTuning.longestThrough;
   if (!turned && !over) return keep(further ? { ...movement, running: here } : movement);
   return finish(state, movement, passedLowAt, turned ? running.t : sample.t);

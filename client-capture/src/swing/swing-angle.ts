@@ -1,11 +1,10 @@
 import { radians, type Radians } from "@overcue/shared-geometry/units";
 import type { Direction, ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
-import { wrapAngle } from "@overcue/shared-geometry/angle";
 
 /**
  * How far the club has swung, seen face-on: 0 hanging straight down, positive going back.
  * A quarter turn is shaft level going back, half a turn straight up, three quarters level at the top; the follow-through is negative.
- * In (-pi, pi]; use `unrollSwingAngle` to follow it through half a turn. A shaft level across the target line has no swing
+ * In (-pi, pi]; `followSwing` follows it through half a turn. A shaft level across the target line has no swing
  * angle (NaN would be a lie, so null).
  */
 export function swingAngle(toHead: Direction): Radians | null {
@@ -14,9 +13,10 @@ export function swingAngle(toHead: Direction): Radians | null {
   return radians(Math.atan2(-toHead.x, -toHead.z));
 }
 
-/** The turn count that keeps `angle` nearest to `previous`. */
-export function unrollSwingAngle(previous: Radians, angle: Radians): Radians {
-  return radians(previous + wrapAngle(radians(angle - previous)));
+/** How far the club has turned from hanging straight down, seen face-on and to either side, 0 to pi; null where it has no swing angle. */
+export function turnFromLow(toHead: Direction): number | null {
+  const angle = swingAngle(toHead);
+  return angle === null ? null : Math.abs(angle);
 }
 
 /** One standard deviation of the swing angle (radians) from the covariance of azimuth and elevation. */

@@ -2,6 +2,31 @@ const degree = Math.PI / 180;
 
 /** Every tuning number of the swing clock: unit, and which way to turn it. */
 export const swingTuning = {
+  /** A swing angle known no better than this, one sd in radians, does not count: it may as well hang as stand. Larger: fewer gaps, more slips. */
+  mostAngleSd: 40 * degree,
+  /** Known no worse than this, radians, the lean tells the side that the club is on. */
+  sureAngleSd: 8 * degree,
+  /**
+   * Hands this far before or behind their place at the ball are aside, plainly aside (metres). The club changes sides below the first angle (radians), a first
+   * choice is still put right below the second; pictures this far apart (seconds) may have missed the low.
+   */
+  side: {
+    handsAside: 0.08,
+    handsPlainlyAside: 0.14,
+    changesBelow: 60 * degree,
+    settlesBelow: 100 * degree,
+    missedLow: 0.04,
+  },
+  /** A club that turns faster than this, radians a second (steadied over so many seconds), swings through the low and does not bounce off it. */
+  boundRate: 150 * degree,
+  rateMemory: 0.04,
+  /** Within this height of the lead shoulder (metres) the hands do not tell whether the club has passed the vertical. */
+  shoulderUnsure: 0.1,
+  /** About shoulder height the club turns this much for each metre that the hands rise, radians; the rise is steadied over so many seconds. */
+  turnPerRise: 200 * degree,
+  riseMemory: 0.1,
+  /** Turned less than this from hanging, radians, the club has not passed the vertical. */
+  leastPastVertical: 70 * degree,
   /** Radians of swing angle under which the club hangs low, as at the ball. Larger: waggles hide more of the true start. */
   lowClub: 40 * degree,
   /** Radians past which a movement may be a backswing. Larger: slower to notice, fewer waggles followed. */
@@ -9,7 +34,7 @@ export const swingTuning = {
   /** Least peak of a rep, radians: a shorter movement is a waggle or a brush. */
   leastPeak: 75 * degree,
   /** Least peak of a full swing, radians: below it the rep is a half. */
-  fullPeak: 200 * degree,
+  fullPeak: 225 * degree,
   /** Radians by which the swing angle must come back from its extreme to count as a reversal. Larger: deaf to noise, and to small pumps. */
   reversal: 22 * degree,
   /** Least travel of the hands from where they were at address to the peak, metres. Larger: rejects re-grips and very short half swings. */
@@ -38,6 +63,8 @@ export const swingTuning = {
   stillTime: 350,
   /** The follow-through is over when the swing angle has turned back by this much, radians. */
   throughReversal: 15 * degree,
+  /** So much of what comes after a rep's end is looked at with it, milliseconds: enough to see the club come up again. */
+  afterEnd: 250,
   /** Longest follow-through that is waited for, milliseconds. */
   longestThrough: 1500,
   /** Angular speed of the shaft up to which a checkpoint is shown as it happens, radians a second at 60 pictures a second; scales with the rate. */
@@ -55,6 +82,9 @@ export const swingTuning = {
   lasting: { shoulder: 0.03, thigh: 0.05, hands: 0.02, head: 0.03, top: 0.012 },
   /** Errors of the lifted elevation that do not average out, radians. */
   lastingElevation: 1 * degree,
+  /** Impact by the club's lowest hanging: the least rise on either side, radians, for it to have been swung through; and how far above its lowest the club may
+   * still be at the ball, radians. */
+  low: { leastRise: 25 * degree, offBall: 2 * degree },
   /** How many neighbouring samples share one error: fitted errors grow by its root. */
   sharedErrors: 3,
 } as const;

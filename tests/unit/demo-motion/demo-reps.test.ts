@@ -14,6 +14,8 @@ import { demoMotion } from "@overcue/client-capture/demo-motion/demo-motion";
 import { demoSession } from "@overcue/client-capture/demo-motion/demo-session";
 import { seededRandom } from "@overcue/client-capture/frames/demo-golfer/seeded-random";
 import { truthAt } from "@overcue/client-capture/demo-motion/truth-at";
+import { checkpointIds } from "@overcue/shared-geometry/checkpoints";
+import { practiceSession } from "../../scenes/session/practice-session.ts";
 import { demoCamera } from "@overcue/client-capture/demo-motion/demo-camera";
 
 const plan = (...items: DemoPlanItem[]): DemoPlan => ({
@@ -26,6 +28,13 @@ const rep = { do: "rep", places: evenPlaces } as const;
 const namesOf = (given: DemoPlan): string[] => demoMotion(given).checkpoints.map((point) => point.checkpoint);
 
 describe("demo motion: kinds of reps", () => {
+  it("D2 takes the turn of a full finish for no top", () => {
+    const { motion } = practiceSession(3);
+    const full = motion.reps.findIndex((span) => span.plan.kind === "full");
+    const names = motion.checkpoints.filter((point) => point.rep === full).map((point) => point.checkpoint);
+    expect(names).toEqual(checkpointIds);
+  });
+
   it("D10 a flow starts forward of the ball and has no address", () => {
     const names = namesOf(plan({ ...rep, kind: "flow", tempo: slowTempo }));
     expect(names).not.toContain("address");

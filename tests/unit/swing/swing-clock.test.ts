@@ -11,6 +11,7 @@ import {
   type DemoTempo,
 } from "@overcue/client-capture/demo-motion/demo-golfer-settings";
 import { runSwingClock, startSwingClock, type SwingClockOutput } from "@overcue/client-capture/swing/swing-clock";
+import type { SwingSample } from "@overcue/client-capture/swing/swing-sample";
 import { gripToHead } from "@overcue/shared-geometry/grip-convention";
 import { noNoise, trueSamples, type SampleNoise } from "../../fakes/true-samples.ts";
 import { seededRandom } from "../../scenes/random.ts";
@@ -29,14 +30,24 @@ function run(
   motion: DemoMotion,
   framesPerSecond = 60,
   noise: SampleNoise = noNoise,
+  spoil: (sample: SwingSample) => SwingSample = (sample) => sample,
 ): (SwingClockOutput & { t: number })[] {
   let state = startSwingClock(gripToHead(usualGolfer.station));
   return Array.from(trueSamples(motion, framesPerSecond, noise, seededRandom(7)), (sample) => {
-    const ran = runSwingClock(state, sample);
+    const ran = runSwingClock(state, spoil(sample));
     state = ran.state;
     return { ...ran.output, t: sample.t };
   });
 }
+
+/** Every other `period` milliseconds the shaft leans the other way along the target line. */
+const wrongLean =
+  (period: number) =>
+  (sample: SwingSample): SwingSample => {
+    if (sample.shaft === null || Math.floor(sample.t / period) % 2 === 0) return sample;
+    const { toHead } = sample.shaft;
+    return { ...sample, shaft: { ...sample.shaft, toHead: { ...toHead, x: -toHead.x } } };
+  };
 
 const finishedOf = (outputs: readonly SwingClockOutput[]) =>
   outputs.flatMap((output) => (output.finished === null ? [] : [output.finished]));
@@ -72,6 +83,25 @@ describe("reps", () => {
     const finished = finishedOf(outputs);
     expect(finished.length).toBe(1);
     expect(finished[0]?.kind).toBe("full");
+  });
+
+  it.each<[DemoRepKind, DemoTempo]>([
+    ["full", tourTempo],
+    ["half", tourTempo],
+    ["rehearsal", slowTempo],
+    ["flow", tourTempo],
+  ])("K1.3 a lean the wrong way round loses no %s and moves no shaft level", (kind, tempo) => {
+    const motion = motionOf(rep(kind, tempo));
+    const right = finishedOf(run(motion));
+    for (const period of [70, 260, 900]) {
+      const wrong = finishedOf(run(motion, 60, noNoise, wrongLean(period)));
+      expect(wrong.map((one) => one.kind)).toEqual(right.map((one) => one.kind));
+      for (const checkpoint of ["shaft-level-back", "shaft-level-down"] as const) {
+        const at = (finished: typeof right): number =>
+          finished[0]?.checkpoints.find((one) => one.checkpoint === checkpoint)?.t ?? Number.NaN;
+        expect(Math.abs(at(wrong) - at(right)), `${checkpoint}, every ${period} ms`).toBeLessThan(0.5);
+      }
+    }
   });
 
   it("K2.1 dates shaft level, arm level and impact within 4 ms at 60 pictures a second when its input is right", () => {

@@ -1,0 +1,43 @@
+import { milliseconds } from "@overcue/shared-geometry/units";
+import type { CheckpointTime } from "./date-checkpoints.ts";
+import type { SeriesPoint } from "./fit-crossing.ts";
+import { swingTuning } from "./swing-tuning.ts";
+
+/**
+ * Impact where the head's place along the target line is not known well enough to tell it: the club hangs lowest within a few centimetres of the ball, and
+ * how steeply it hangs is seen plainly from behind. Null where the club did not come up again after it: it was put down, then, not swung through.
+ */
+export function dateLow(
+  elevation: readonly SeriesPoint[],
+  within: { readonly from: number; readonly to: number },
+): CheckpointTime | null {
+  const inside = elevation.filter(({ t }) => t >= within.from && t <= within.to);
+  const lowest = inside.reduce((low, { value }, index) => (value < (inside[low]?.value ?? Infinity) ? index : low), 0);
+  const at = inside[lowest];
+  const before = inside[lowest - 1];
+  const after = inside[lowest + 1];
+  if (at === undefined || before === undefined || after === undefined) return null;
+  const { leastRise, offBall } = swingTuning.low;
+  const risen = Math.max(...inside.slice(lowest).map(({ value }) => value)) - at.value;
+  const fallen = Math.max(...inside.slice(0, lowest).map(({ value }) => value)) - at.value;
+  if (risen < leastRise || fallen < leastRise) return null;
+  const apart = after.t - before.t;
+  const level = risesThrough(inside, at.value + offBall);
+  return { checkpoint: "impact", t: milliseconds(vertexOf(before, at, after)), sd: Math.hypot(apart / 4, level / 2) };
+}
+
+/** The lowest point of the parabola through three points; the middle one's instant where they lie on a line. */
+function vertexOf(a: SeriesPoint, b: SeriesPoint, c: SeriesPoint): number {
+  const [left, right] = [b.t - a.t, c.t - b.t];
+  const [down, up] = [(b.value - a.value) / left, (c.value - b.value) / right];
+  const bend = (up - down) / (left + right);
+  if (!(bend > 0)) return b.t;
+  const shift = -(down + bend * left) / (2 * bend);
+  return b.t + Math.min(right, Math.max(-left, shift));
+}
+
+/** How long the club hung no higher than `level`, milliseconds. */
+function risesThrough(points: readonly SeriesPoint[], level: number): number {
+  const low = points.filter(({ value }) => value <= level);
+  return (low.at(-1)?.t ?? 0) - (low[0]?.t ?? 0);
+}
