@@ -81,38 +81,41 @@ export function solveStation(input: StationInput): StationSolution {
  * rest of it, as long as four ends are left.
  */
 function fitStation(input: StationInput): StationFit {
-  let sticks = input.sticks;
-  let fit = fitOnce(input);
-  for (let round = 0; round < mostHidden; round++) {
-    const hidden = hideWorstEnd(sticks, fit.leastSquares.residuals);
-    if (!hidden) return fit;
-    const next = fitOnce({ ...input, sticks: hidden });
-    if (next.leastSquares.cost > fit.leastSquares.cost * worthHiding) return fit;
-    sticks = hidden;
-    fit = next;
+  const whole = fitOnce(input);
+  let { sticks } = input;
+  let fit = whole;
+  for (let round = 0; round < mostHidden && endsOf(sticks) > leastEnds && contradicts(fit); round++) {
+    let best: { readonly sticks: readonly StickInImage[]; readonly fit: StationFit } | null = null;
+    for (const hidden of withOneHidden(sticks)) {
+      const next = fitOnce({ ...input, sticks: hidden });
+      if (!best || next.leastSquares.cost < best.fit.leastSquares.cost) best = { sticks: hidden, fit: next };
+    }
+    if (!best || best.fit.leastSquares.cost > fit.leastSquares.cost * worthHiding) break;
+    ({ sticks, fit } = best);
   }
-  return fit;
+  // Where the rest does not fit either, it is not the ends that are wrong.
+  return fit.leastSquares.cost <= goodCost * sticks.length ? fit : whole;
 }
 
-/** Hidden ends at most, how far off (sds) one must be, and what share of the cost at most may be left without it. */
+/** Hidden ends at most, how many ends must be left, how far off (sds) one must be, and what share of the cost at most may be left without it. */
 const mostHidden = 2;
-const farOff = 8;
+const leastEnds = 4;
+const farOff = 3.5;
 const worthHiding = 0.5;
 
-function hideWorstEnd(sticks: readonly StickInImage[], residuals: readonly number[]): StickInImage[] | null {
-  const ends = sticks.flatMap(({ near, far }) => [near, far]).filter(({ isEnd }) => isEnd).length;
-  if (ends <= 4) return null;
-  let worst = { size: farOff, stick: -1, end: "near" as "near" | "far" };
-  for (const [stick] of sticks.entries()) {
-    const near = Math.abs(residuals[4 * stick + 1] ?? 0);
-    const far = Math.abs(residuals[4 * stick + 3] ?? 0);
-    if (near > worst.size) worst = { size: near, stick, end: "near" };
-    if (far > worst.size) worst = { size: far, stick, end: "far" };
+const endsOf = (sticks: readonly StickInImage[]): number =>
+  sticks.flatMap(({ near, far }) => [near, far]).filter(({ isEnd }) => isEnd).length;
+
+const contradicts = ({ leastSquares }: StationFit): boolean =>
+  leastSquares.residuals.some((residual) => Math.abs(residual) > farOff);
+
+/** The sticks with each end in turn taken for hidden. An end too many pulls all the others, so that the farthest off need not be the wrong one. */
+function* withOneHidden(sticks: readonly StickInImage[]): Generator<readonly StickInImage[]> {
+  for (const [index, stick] of sticks.entries()) {
+    for (const end of ["near", "far"] as const) {
+      if (stick[end].isEnd) yield sticks.with(index, { ...stick, [end]: { ...stick[end], isEnd: false } });
+    }
   }
-  if (worst.stick < 0) return null;
-  return sticks.map((stick, index) =>
-    index === worst.stick ? { ...stick, [worst.end]: { ...stick[worst.end], isEnd: false } } : stick,
-  );
 }
 
 function fitOnce(input: StationInput): StationFit {

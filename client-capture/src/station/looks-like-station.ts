@@ -51,10 +51,11 @@ export function looksLikeStation(
   return sticks.every((stick) => {
     const off = columnAt(stick, vanishing.y) - vanishing.x;
     if (Math.abs(off) > limits.missShare * below) return false;
-    if (!stick.near.isEnd || !stick.far.isEnd) return true;
     const depth = (y: number): number => (focal * lens) / (y - vanishing.y);
     const share = (depth(stick.far.at.y) - depth(stick.near.at.y)) / settings.stickLength;
-    return share > limits.shortest && share < limits.longest;
+    // Seen up to where something covers it a stick may look shorter, never longer: a shaft that points up ends nowhere on the ground.
+    const isWhole = stick.near.isEnd && stick.far.isEnd;
+    return share > (isWhole ? limits.shortest : 0) && share < limits.longest;
   });
 }
 

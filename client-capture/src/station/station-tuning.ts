@@ -22,7 +22,11 @@ export const stationTuning = {
   /** How far a stick must stand out of the ground, in sds of the ground. Higher misses dull sticks, lower takes grass for one. */
   leastContrast: 1.2,
   /** Share of the profiles along a stick that must show both edges. */
-  leastSeen: 0.35,
+  leastSeen: 0.25,
+  /** Profiles of one stick differ from most by no more than these factors in width and in contrast, and come in runs of this many. */
+  alikeWidth: 2,
+  alikeContrast: 2.2,
+  leastRun: 3,
   /** An edge farther off the line than this many sds of the others is not the stick's. */
   robustBeyond: 2.5,
   /** How far beyond the given ends the real ends are looked for, as a share of the length. */
@@ -57,6 +61,15 @@ export const stationTuning = {
   /** Where it is not found so near, it is looked for this far off: a kick. */
   kickReach: 30,
   movedBy: 1.5,
+  /** A station's sticks are looked at again this far to either side of where a camera says, and this share of their length beyond their ends. */
+  checkReach: 5,
+  checkEndReach: 0.12,
+  /** A stick must show on this share of its length. Lower finds sticks that feet hide, and strangers. */
+  leastSeenShare: 0.25,
+  /** A bar seen on more than this share of a stick's length is no stick: a club's shaft, the edge of a mat. */
+  longestShare: 1.08,
+  /** Squared sds a stick over which the camera of sticks that nobody pointed at is not believed. */
+  greatestFoundMisfit: 5,
   /** Least error of a stick that was found and not marked, pixels, one sd: across and along. */
   foundAcrossSd: 0.35,
   foundAlongSd: 1.2,
