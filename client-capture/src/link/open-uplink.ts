@@ -4,7 +4,8 @@ import type { Acknowledgement, FromRelay, ToRelay } from "@overcue/shared-geomet
 import type { Estimate } from "@overcue/shared-geometry/wire/estimate";
 import type { CaptureState, Hello, Peers } from "@overcue/shared-geometry/wire/hello";
 import { peersSchema } from "@overcue/shared-geometry/wire/hello";
-import { practiceStateSchema, type PracticeState } from "@overcue/shared-geometry/wire/practice";
+import { practiceStateSchema, type PracticeCommand, type PracticeState } from "@overcue/shared-geometry/wire/practice";
+import type { StationSettings } from "@overcue/shared-geometry/station";
 import type { LiveCheckpoint, Rep } from "@overcue/shared-geometry/wire/rep";
 import { protocolVersion } from "@overcue/shared-geometry/wire/version";
 import { clockOffset, type RoundTrip } from "./clock-offset.ts";
@@ -24,6 +25,8 @@ export interface Uplink {
   sendState(state: CaptureState): void;
   /** Rejects where the relay does not answer in time. */
   sendRep(rep: Rep): Promise<Acknowledgement>;
+  /** Tells the relay of the station that was set. Rejects where it does not answer in time. */
+  sendStation(settings: StationSettings): Promise<Acknowledgement>;
   /** Messages from the relay that could not be read. */
   dropped(): number;
   close(): void;
@@ -117,6 +120,12 @@ export function openUplink(parts: UplinkParts): Uplink {
     async sendRep(rep) {
       if (!socket.connected) throw new Error("Not connected.");
       const answer: unknown = await socket.timeout(answerWithin).emitWithAck("rep", rep);
+      return acknowledgementSchema.parse(answer);
+    },
+    async sendStation({ club, toeLine, heelLine, tolerance }) {
+      if (!socket.connected) throw new Error("Not connected.");
+      const command: PracticeCommand = { do: "set-station", club, toeLine, heelLine, tolerance };
+      const answer: unknown = await socket.timeout(answerWithin).emitWithAck("practice", command);
       return acknowledgementSchema.parse(answer);
     },
     dropped: () => dropped,

@@ -3,6 +3,7 @@ import type { StationLine, StationSettings } from "@overcue/shared-geometry/stat
 import type { Body } from "../pipeline/body.ts";
 import type { Configuration } from "../pipeline/configuration.ts";
 import type { ClipAnswer } from "../pipeline/finish-clip.ts";
+import type { Picture } from "../picture/picture.ts";
 import type { RepReading } from "../pipeline/rep-readings.ts";
 import type { StepOutput } from "../pipeline/step.ts";
 import type { RodColour } from "../shaft/learn-rod-colour.ts";
@@ -22,6 +23,10 @@ export interface Measured {
 export interface MeasureClient {
   start(configuration: Configuration, keepForClip: boolean): void;
   tellBody(body: Body | null): void;
+  /** Another camera or mark from the next picture on; what was remembered of earlier ones stays. */
+  reconfigure(configuration: Configuration): void;
+  /** A copy of the newest picture. */
+  lend(): Promise<Picture>;
   /** Takes `image` over. Rejects where this picture could not be measured; the next one may be given all the same. */
   measure(image: VideoFrame | ImageBitmap, rotation: 0 | 90 | 180 | 270, t: number): Promise<Measured>;
   finish(): Promise<ClipAnswer>;
@@ -86,6 +91,10 @@ export function startMeasureClient(): MeasureClient {
     tellBody(body) {
       post({ do: "body", body });
     },
+    reconfigure(configuration) {
+      post({ do: "reconfigure", configuration });
+    },
+    lend: async () => (await ask("lent", (id) => ({ do: "lend", id }))).picture,
     measure: (image, rotation, t) => ask("measured", (id) => ({ do: "measure", id, image, rotation, t }), [image]),
     finish: async () => (await ask("finished", (id) => ({ do: "finish", id }))).answer,
     freeze: async () => (await ask("frozen", (id) => ({ do: "freeze", id }))).picture,

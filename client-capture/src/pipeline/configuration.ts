@@ -1,5 +1,6 @@
 import type { CameraSpread } from "@overcue/shared-geometry/camera-spread";
 import type { Calibration, Camera } from "@overcue/shared-geometry/camera";
+import type { StickInImage } from "@overcue/shared-geometry/stick-in-image";
 import type { StationSettings } from "@overcue/shared-geometry/station";
 import type { RodColour } from "../shaft/learn-rod-colour.ts";
 
@@ -13,4 +14,6 @@ export interface Configuration {
   readonly spread?: CameraSpread;
   /** The practice rod along the shaft, its colour as `learnRodColour` had it from one tap; null or left out: none is known. */
   readonly rod?: { readonly colour: RodColour } | null;
+  /** The sticks that `camera` was solved from, where it was: they are looked at again between reps. */
+  readonly sticks?: readonly StickInImage[];
 }

@@ -9,6 +9,7 @@ interface Circumstances {
   readonly posesPerSecond: number;
   readonly battery: number | null;
   readonly repTrouble: string | null;
+  readonly stationNews: string;
   readonly databaseMissing: boolean;
   readonly failedFrames: number;
   /** 0 to 255; null before the first picture. */
@@ -27,6 +28,7 @@ const fewPoses = 6;
 /** What the golfer should do something about, most urgent first; each sentence says what is wrong and what to do. */
 export function findWarnings(now: Circumstances): string[] {
   const warnings: string[] = [];
+  if (now.stationNews !== "") warnings.push(now.stationNews);
   if (now.repTrouble !== null) {
     warnings.push(`The relay did not take a rep (${now.repTrouble}): it is kept on this phone and sent again.`);
   }

@@ -19,6 +19,7 @@ import { liveClock, playingClock } from "../running/source-clock.ts";
 import { rememberedStation } from "../setup/station-memory.ts";
 import { startStationSetUp, type StationSetUp } from "../setup/station-set-up.ts";
 import { createStationStore, type StationStore } from "../setup/station-store.ts";
+import { startWatchClient } from "../watching/watch-client.ts";
 import { configurationFor, type SolvedStation } from "./configuration-for.ts";
 import { findWarnings } from "./find-warnings.ts";
 import { keepAwake } from "./keep-awake.ts";
@@ -28,6 +29,8 @@ import { recordOf, rememberPlaces, withRecord, type PlaceRecord } from "./place-
 import { makeRepIds } from "./rep-ids.ts";
 import { sendMeasured } from "./send-measured.ts";
 import { makeToldBands } from "./told-bands.ts";
+import { makeStationTeller } from "./tell-station.ts";
+import { makeStickWatch } from "./watch-sticks.ts";
 
 /** Draws what is seen and found; called for every picture while a live picture is on the screen. */
 export interface Painter {
@@ -65,6 +68,8 @@ export interface PhoneSession {
   readCautions(): void;
   /** Another place: what was remembered there comes back. */
   choosePlace(name: string): void;
+  /** The relay can be reached (again). */
+  tellConnected(): void;
 }
 
 export interface SessionParts {
@@ -95,6 +100,20 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
   const measure = startMeasureClient();
   const repIds = makeRepIds(parts.newId);
   const toldBands = makeToldBands();
+  const station = makeStationTeller(uplink, (why) => {
+    store.setState({ stationNews: `The relay did not take the station: ${why}` });
+  });
+  const sticks = makeStickWatch({
+    client: startWatchClient(),
+    newestPicture: () => measure.lend(),
+    onChange: (next, stationNews) => {
+      solved = next;
+      if (run === null) return;
+      run.configuration = configurationOf(run);
+      measure.reconfigure(run.configuration);
+      tellCamera(run.configuration, stationNews);
+    },
+  });
   let run: Run | null = null;
   let painter: Painter | null = null;
   let solved: SolvedStation | null = null;
@@ -103,14 +122,17 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
   let stationStore: StationStore | null = null;
   let sequence = 0;
 
+  const configurationOf = ({ opened: { source, settings } }: Pick<Run, "opened">): Configuration =>
+    configurationFor({ source: source.info, demoSettings: settings, solved, practice, rod: store.getState().rod });
+  const tellCamera = ({ camera, calibration, settings }: Configuration, stationNews: string): void => {
+    store.setState({ calibration, view: camera === null ? null : cameraView(camera, settings), stationNews });
+  };
   const configure = (current: Run): void => {
-    const { source, settings } = current.opened;
-    const { rod } = store.getState();
-    current.configuration = configurationFor({ source: source.info, demoSettings: settings, solved, practice, rod });
+    current.configuration = configurationOf(current);
+    sticks.use(current.configuration);
     measure.start(current.configuration, false);
     repIds.drop();
-    const { camera, calibration, settings: station } = current.configuration;
-    store.setState({ calibration, view: camera === null ? null : cameraView(camera, station) });
+    tellCamera(current.configuration, "");
     toldBands.forget();
   };
   const reconfigure = (): void => {
@@ -139,6 +161,7 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
       const at = now();
       numbers.pictureAt(at);
       painter?.finding(measured.output);
+      sticks.onMeasured(measured);
       const { configuration } = current;
       const { framesPerSecond } = store.getState();
       sendMeasured(measured, sequence++, { uplink, reps, repIds, toldBands, clock, configuration, framesPerSecond });
@@ -196,7 +219,8 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
 
   function tellFinding(output: StepOutput, rates: ReturnType<ReturnType<typeof makeLiveNumbers>["read"]>): void {
     const shaft = output.shaft.now;
-    const { source, battery, failedFrames, repTrouble, brightness, hasTorch, torchOn, newerPage } = store.getState();
+    const { source, battery, failedFrames, repTrouble, brightness, hasTorch, torchOn, newerPage, stationNews } =
+      store.getState();
     store.setState({
       finding: {
         shaft: shaft.status,
@@ -212,6 +236,7 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
         posesPerSecond: rates.poses,
         battery,
         repTrouble,
+        stationNews,
         databaseMissing: parts.databaseMissing,
         failedFrames,
         brightness,
@@ -243,7 +268,7 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
       let current: Run | null = null;
       try {
         const opened = await openSource();
-        const { source, settings, camera } = opened;
+        const { source, camera } = opened;
         // A clip that nobody looks at yet can wait; a live picture is shown while the model warms up.
         if (source.info.kind !== "camera") await parts.poseSettled;
         // Another source may have been chosen while this one opened.
@@ -253,8 +278,7 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
         const place = recordOf(store.getState().places);
         const rod: RodChoice = source.info.kind === "camera" ? place.rod : { is: "not-said" };
         store.setState({ rod });
-        const configuration = configurationFor({ source: source.info, demoSettings: settings, solved, practice, rod });
-        current = { opened, stopped: false, configuration };
+        current = { opened, stopped: false, configuration: configurationOf({ opened }) };
         run = current;
         configure(current);
         store.setState({
@@ -290,6 +314,7 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
       solved = next;
       solvedFor = run?.opened.source.info.kind ?? null;
       reconfigure();
+      if (next !== null) station.set(next.settings);
     },
     startStation() {
       const remembered = rememberedStation();
@@ -297,6 +322,9 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
       const marks = remembered?.sticks.map((stick) => ({ stick, placed: "guessed" as const })) ?? [];
       stationStore.setState({ sticks: marks });
       return startStationSetUp(stationStore, measure);
+    },
+    tellConnected() {
+      station.connected();
     },
     tellPractice(next) {
       const before = practice;

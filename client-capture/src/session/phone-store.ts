@@ -48,6 +48,8 @@ export interface PhoneState {
   readonly unsentReps: number;
   /** Why the relay last refused a rep; null where it did not. */
   readonly repTrouble: string | null;
+  /** What the watch over the sticks last had to say, as a sentence; empty where there is nothing. */
+  readonly stationNews: string;
   readonly reps: number;
   readonly lastRep: { readonly kind: RepKind; readonly complete: boolean } | null;
   readonly hasTorch: boolean;
@@ -94,6 +96,7 @@ export const withoutSource = {
   lastFailure: null,
   hasTorch: false,
   torchOn: false,
+  stationNews: "",
   warnings: [],
   view: null,
   framing: "nobody",

@@ -47,6 +47,7 @@ export async function startPhone(): Promise<{ readonly store: PhoneStore; readon
             if (link.is !== "connected") return;
             void reps.sendAll();
             void loadNewerPage(store);
+            session.tellConnected();
           },
           onPeers: (peers) => {
             store.setState({ peers });

@@ -107,7 +107,8 @@ export function startStationSetUp(store: StationStore, { freeze, findSticks, sna
       if (solution === null || solution.verdict === "refused") return null;
       rememberStation(stationFile(state));
       const { camera, covariance } = solution;
-      return { settings, camera, calibration: "station", spread: spreadCamera(camera, covariance) };
+      const sticks = state.sticks.map(({ stick }) => stick);
+      return { settings, camera, calibration: "station", spread: spreadCamera(camera, covariance), sticks };
     },
   };
 }

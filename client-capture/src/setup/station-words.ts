@@ -3,6 +3,7 @@ import type { StationLine } from "@overcue/shared-geometry/station";
 import { cautionSentences } from "@overcue/shared-geometry/station-verdict";
 import type { SnapRefusal } from "../station/snap-stick.ts";
 import type { FoundStation } from "../station/find-sticks.ts";
+import type { StationNews } from "../station/watch-station.ts";
 import type { Told } from "../page/words.ts";
 
 export const lineNames: Readonly<Record<StationLine, string>> = {
@@ -27,6 +28,22 @@ export function verdictWords(solution: StationSolution | null): Told & { readonl
   if (solution.caution === null) return { standing: "good", words: `${place}, ${share}`, todo: "" };
   const { wrong, cure } = cautionSentences[solution.caution];
   return { standing: "waiting", words: `${place}, ${share}. ${wrong}`, todo: cure };
+}
+
+/** What the watch over the sticks saw, and what to do; empty where there is nothing to do. */
+export function newsSentence(news: StationNews): string {
+  switch (news.news) {
+    case "stick-moved":
+      return `The stick on the ${lineNames[news.line]} was moved: put it back, or set the sticks again.`;
+    case "phone-moved":
+      return news.solution === null
+        ? "The phone or the sticks were moved: set the sticks again."
+        : "The phone was moved, and its place was found again from the sticks.";
+    case "steady":
+    case "not-seen":
+    case "wait":
+      return "";
+  }
 }
 
 export const snapWords: Readonly<Record<SnapRefusal, string>> = {

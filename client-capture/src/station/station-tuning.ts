@@ -57,10 +57,12 @@ export const stationTuning = {
   mostPieces: 60,
   mostSticks: 14,
   /** Between reps a stick is looked for this far to either side of where it was; it has moved when its line is off by more than `movedBy`. */
-  watchReach: 12,
-  /** Where it is not found so near, it is looked for this far off: a kick. */
-  kickReach: 30,
+  stillReach: 2,
   movedBy: 1.5,
+  /** Where it is not found there, it is looked for this far off: a bump, then a kick. It must show on this share of its length. */
+  watchReach: 12,
+  kickReach: 30,
+  movedSeenShare: 0.6,
   /** A station's sticks are looked at again this far to either side of where a camera says, and this share of their length beyond their ends. */
   checkReach: 5,
   checkEndReach: 0.12,

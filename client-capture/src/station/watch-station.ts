@@ -1,11 +1,11 @@
-import { solveStation, type StationSolution } from "@overcue/shared-geometry/solve-station";
 import type { StationLine, StationSettings } from "@overcue/shared-geometry/station";
+import { solveStation, type StationSolution } from "@overcue/shared-geometry/solve-station";
 import type { StickInImage } from "@overcue/shared-geometry/stick-in-image";
 import { pixels } from "@overcue/shared-geometry/units";
 import type { Picture } from "../picture/picture.ts";
 import { findSticks, type CameraHints } from "./find-sticks.ts";
-import { snapStick } from "./snap-stick.ts";
-import { stationTuning } from "./station-tuning.ts";
+import { judgeSticks } from "./judge-sticks.ts";
+import { lookForStick } from "./look-for-stick.ts";
 
 type Solved = Exclude<StationSolution, { verdict: "refused" }>;
 
@@ -17,7 +17,7 @@ export type StationNews =
   /** Something moved on this check; it is believed when the next one says so too. */
   | { readonly news: "wait" }
   /** All sticks moved together: the phone was bumped. Solved again where `solution` is given. */
-  | { readonly news: "phone-moved"; readonly solution: Solved | null }
+  | { readonly news: "phone-moved"; readonly solution: Solved | null; readonly sticks: readonly StickInImage[] }
   | { readonly news: "stick-moved"; readonly line: StationLine };
 
 export interface StationWatch {
@@ -35,8 +35,14 @@ export function startWatch(
   settings: StationSettings,
   sticks: readonly StickInImage[],
   hints: CameraHints = {},
+  calibration: StationWatch["calibration"] = "station",
 ): StationWatch {
-  return { settings, hints, sticks, calibration: "station", moved: 0 };
+  return { settings, hints, sticks, calibration, moved: 0 };
+}
+
+interface Checked {
+  readonly state: StationWatch;
+  readonly output: StationNews;
 }
 
 /**
@@ -44,82 +50,47 @@ export function startWatch(
  * one leg in the way alarms nobody. While something is out of place readings are `suspect`; a bumped phone is solved again by itself where all
  * the sticks are still seen.
  */
-export function watchStation(
-  watch: StationWatch,
-  picture: Picture,
-): { readonly state: StationWatch; readonly output: StationNews } {
-  const moves = watch.sticks.map((stick) => moveOf(picture, stick));
-  const seen = moves.filter((move) => move !== null);
-  const still = seen.filter(({ moved }) => !moved);
-  if (seen.length === watch.sticks.length && still.length === seen.length) {
-    return { state: { ...watch, calibration: "station", moved: 0 }, output: { news: "steady" } };
+export function watchStation(watch: StationWatch, picture: Picture): Checked {
+  const looks = watch.sticks.map((stick) => ({ line: stick.line, ...lookForStick(picture, stick) }));
+  const still = looks.filter(({ seen }) => seen === "still").length;
+  const away = looks.filter((look) => look.seen === "moved");
+  const hidden = looks.length - still - away.length;
+  if (away.length === 0 && still >= Math.min(2, looks.length)) {
+    // What is hidden was not seen to be back in its place: a kicked stick stays kicked until it is.
+    const calibration = hidden === 0 ? "station" : watch.calibration;
+    return { state: { ...watch, calibration, moved: 0 }, output: { news: "steady" } };
   }
-  if (still.length >= 2 && seen.length === still.length) {
-    return { state: { ...watch, moved: 0 }, output: { news: "steady" } };
-  }
-  // Two sticks where they were hold the phone's place: whatever else moved was kicked.
-  const kicked = still.length >= 2 ? watch.sticks.find((_, index) => moves[index]?.moved) : undefined;
-  if (kicked) {
-    const state = { ...watch, moved: watch.moved + 1, calibration: "suspect" as const };
-    return state.moved < 2
-      ? { state: { ...state, calibration: watch.calibration }, output: { news: "wait" } }
-      : { state, output: { news: "stick-moved", line: kicked.line } };
-  }
-  return lookAnew(watch, picture, seen.length);
-}
-
-/** None or one of the sticks is where it was: the phone moved, or they are hidden. */
-function lookAnew(
-  watch: StationWatch,
-  picture: Picture,
-  seenNearby: number,
-): { readonly state: StationWatch; readonly output: StationNews } {
-  const { settings, hints } = watch;
-  const found = findSticks(picture, settings, hints);
-  const near = solveNearby(watch, picture);
-  const solution = near?.solution ?? (found.found ? found.solution : null);
-  const sticks = near?.sticks ?? (found.found ? found.sticks : null);
-  if (!solution && seenNearby === 0 && watch.moved === 0) {
-    // Seen nowhere, for the first time: as likely hidden as moved.
-    return { state: { ...watch, moved: 1 }, output: { news: "not-seen" } };
-  }
+  if (away.length === 0 && still > 0) return { state: { ...watch, moved: 0 }, output: { news: "not-seen" } };
   const moved = watch.moved + 1;
-  if (moved < 2) return { state: { ...watch, moved }, output: { news: "wait" } };
-  return solution && sticks
-    ? { state: { ...watch, sticks, moved: 0, calibration: "station" }, output: { news: "phone-moved", solution } }
-    : { state: { ...watch, moved, calibration: "suspect" }, output: { news: "phone-moved", solution: null } };
+  if (moved < 2)
+    return { state: { ...watch, moved }, output: { news: still + away.length === 0 ? "not-seen" : "wait" } };
+  const [kicked] = away;
+  // Two sticks where they were hold the phone's place: whatever else moved was kicked.
+  if (kicked && still >= 2) {
+    return {
+      state: { ...watch, moved, calibration: "suspect" },
+      output: { news: "stick-moved", line: kicked.line },
+    };
+  }
+  return lookAnew({ ...watch, moved }, picture, away.length === looks.length ? away.map(({ stick }) => stick) : null);
 }
 
-interface Move {
-  readonly stick: StickInImage;
-  readonly moved: boolean;
-}
-
-/** A stick looked for where it was; null where nothing like it is within reach. */
-function moveOf(picture: Picture, stick: StickInImage): Move | null {
-  const { watchReach, kickReach } = stationTuning;
-  const close = snapStick(picture, stick.line, stick.near.at, stick.far.at, watchReach);
-  const snapped = close.ok ? close : snapStick(picture, stick.line, stick.near.at, stick.far.at, kickReach);
-  if (!snapped.ok) return null;
-  const off = Math.max(acrossFrom(stick, snapped.stick.near.at), acrossFrom(stick, snapped.stick.far.at));
-  return { stick: snapped.stick, moved: off > stationTuning.movedBy };
-}
-
-/** All sticks a little off, seen again, and a camera that explains them: its sticks and solution. */
-function solveNearby(
-  watch: StationWatch,
-  picture: Picture,
-): { sticks: readonly StickInImage[]; solution: Solved } | null {
-  const moves = watch.sticks.map((stick) => moveOf(picture, stick));
-  const sticks = moves.flatMap((move) => (move ? [move.stick] : []));
-  if (sticks.length < watch.sticks.length) return null;
+/** None or one of the sticks is where it was. */
+function lookAnew(watch: StationWatch, picture: Picture, nearby: readonly StickInImage[] | null): Checked {
+  const { settings, hints } = watch;
   const size = { width: pixels(picture.width), height: pixels(picture.height) };
-  const solution = solveStation({ sticks, settings: watch.settings, ...size, ...watch.hints });
-  return solution.verdict === "refused" ? null : { sticks, solution };
-}
-
-function acrossFrom({ near, far }: StickInImage, point: { readonly x: number; readonly y: number }): number {
-  const dx = far.at.x - near.at.x;
-  const dy = far.at.y - near.at.y;
-  return Math.abs((point.x - near.at.x) * dy - (point.y - near.at.y) * dx) / Math.hypot(dx, dy);
+  const solve = (sticks: readonly StickInImage[]): StationSolution =>
+    solveStation({ sticks, settings, ...size, ...hints });
+  const near = nearby && judgeSticks(picture, nearby, solve, settings);
+  const far = near ? null : findSticks(picture, settings, hints);
+  const again = near ?? (far?.found === true ? far : null);
+  return again
+    ? {
+        state: { ...watch, sticks: again.sticks, moved: 0, calibration: "station" },
+        output: { news: "phone-moved", solution: again.solution, sticks: again.sticks },
+      }
+    : {
+        state: { ...watch, calibration: "suspect" },
+        output: { news: "phone-moved", solution: null, sticks: watch.sticks },
+      };
 }

@@ -5,6 +5,7 @@ import type { Configuration } from "../pipeline/configuration.ts";
 import type { ClipAnswer } from "../pipeline/finish-clip.ts";
 import type { RepReading } from "../pipeline/rep-readings.ts";
 import type { RodColour } from "../shaft/learn-rod-colour.ts";
+import type { Picture } from "../picture/picture.ts";
 import type { FoundStation } from "../station/find-sticks.ts";
 import type { SnappedStick } from "../station/snap-stick.ts";
 import type { StepOutput } from "../pipeline/step.ts";
@@ -22,6 +23,10 @@ export type ToMeasureWorker =
       readonly rotation: 0 | 90 | 180 | 270;
       readonly t: number;
     }
+  /** The same as before from here on, seen through another camera or marked otherwise: nothing is dropped. */
+  | { readonly do: "reconfigure"; readonly configuration: Configuration }
+  /** Gives the newest picture away as a copy. */
+  | { readonly do: "lend"; readonly id: number }
   /** Keeps the newest picture for finding sticks in it. */
   | { readonly do: "freeze"; readonly id: number }
   | { readonly do: "find-sticks"; readonly id: number; readonly settings: StationSettings }
@@ -54,6 +59,7 @@ export type FromMeasureWorker =
       readonly id: number;
       readonly picture: { readonly width: number; readonly height: number };
     }
+  | { readonly told: "lent"; readonly id: number; readonly picture: Picture }
   | { readonly told: "sticks"; readonly id: number; readonly station: FoundStation }
   | { readonly told: "snapped"; readonly id: number; readonly snapped: SnappedStick }
   /** Null where nothing there has a colour of its own. */

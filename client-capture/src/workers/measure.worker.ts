@@ -19,7 +19,7 @@ declare const self: DedicatedWorkerGlobalScope;
 const liveMemory = milliseconds(25_000);
 
 interface Run {
-  readonly configuration: Configuration;
+  configuration: Configuration;
   readonly forClip: boolean;
   state: StepState;
   readonly outputs: StepOutput[];
@@ -44,6 +44,12 @@ self.onmessage = ({ data }: MessageEvent<ToMeasureWorker>) => {
       return;
     case "body":
       body = data.body;
+      return;
+    case "reconfigure":
+      reconfigure(data.configuration);
+      return;
+    case "lend":
+      answer(data.id, () => ({ told: "lent", id: data.id, picture: newestPicture() }));
       return;
     case "measure":
       void measure(data);
@@ -111,6 +117,12 @@ function answer(id: number, make: () => FromMeasureWorker): void {
   } catch (error) {
     tell({ told: "failed", id, why: whyOf(error) });
   }
+}
+
+function reconfigure(configuration: Configuration): void {
+  if (run === null) return;
+  run.configuration = configuration;
+  run.state = { ...run.state, after: { ...run.state.after, configuration } };
 }
 
 function newestPicture(): Picture {

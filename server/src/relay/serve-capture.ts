@@ -8,6 +8,7 @@ import { limits } from "./limits.ts";
 import { readMessage } from "./read-message.ts";
 import { screens, type RelayContext } from "./relay-context.ts";
 import type { RelaySocket } from "./relay-socket.ts";
+import { serveCommands } from "./serve-commands.ts";
 
 /** Takes what a phone sends: live messages on to the screens, reps into the book first. */
 export function serveCapture(socket: RelaySocket, context: RelayContext): void {
@@ -42,6 +43,12 @@ export function serveCapture(socket: RelaySocket, context: RelayContext): void {
       last.captureState = state;
       io.to(screens).emit("captureState", state);
     }),
+  );
+  // The sticks are set on the phone; everything else is decided in front of a screen.
+  serveCommands(socket, context, ({ do: what }) =>
+    what === "set-station"
+      ? null
+      : "A phone may set the station and nothing else: use the ground screen or a coach's handheld.",
   );
   // Reps are taken from any phone: one that was replaced may still hold some that are nowhere else.
   socket.on("rep", (...args) => {

@@ -1,26 +1,11 @@
-import type { Acknowledgement } from "@overcue/shared-geometry/wire/events";
-import { practiceCommandSchema, type PracticeCommand } from "@overcue/shared-geometry/wire/practice";
 import { answerWith } from "./answer-with.ts";
-import { readMessage } from "./read-message.ts";
 import type { RelayContext } from "./relay-context.ts";
 import type { RelaySocket } from "./relay-socket.ts";
-
-const nameOf = { capture: "phone", display: "ground screen", coach: "coach" };
+import { sentenceOf, serveCommands } from "./serve-commands.ts";
 
 /** Takes what a ground screen or a coach's handheld asks. */
 export function serveScreen(socket: RelaySocket, { book, drops }: RelayContext): void {
-  const { name, role } = socket.data.hello;
-  const by = name.trim() === "" ? nameOf[role] : name.trim();
-
-  socket.on("practice", (...args) => {
-    const answer = answerWith(args);
-    const read = readMessage(practiceCommandSchema, args[0]);
-    if (read.ok) answer(obey(read.value));
-    else {
-      drops.drop("malformed", "practice", read.why);
-      answer({ ok: false, why: `The relay could not read this request: ${read.why}` });
-    }
-  });
+  serveCommands(socket, { book, drops }, () => null);
 
   socket.on("sessionView", (...args) => {
     try {
@@ -29,17 +14,4 @@ export function serveScreen(socket: RelaySocket, { book, drops }: RelayContext):
       drops.drop("failed", "sessionView", sentenceOf(error));
     }
   });
-
-  function obey(command: PracticeCommand): Acknowledgement {
-    try {
-      return book.command(command, by);
-    } catch (error) {
-      drops.drop("failed", "practice", sentenceOf(error));
-      return { ok: false, why: sentenceOf(error) };
-    }
-  }
-}
-
-function sentenceOf(error: unknown): string {
-  return error instanceof Error ? error.message : "The practice book failed for an unknown reason.";
 }
