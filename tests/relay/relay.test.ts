@@ -216,6 +216,19 @@ describe("the practice", () => {
     }
   });
 
+  it("R9 a phone may set the station, and nothing else of the practice", async () => {
+    const phone = await join("capture");
+    const ground = await join("display");
+    const command = { do: "set-station", club: "7-iron", toeLine: 0.6, heelLine: 0.9, tolerance: 0.05 } as const;
+    expect(await phone.socket.emitWithAck("practice", command)).toEqual({ ok: true });
+    await settleAll();
+    expect(book.commands).toEqual([{ command, by: "phone" }]);
+    expect(heardOf(ground, "practice").at(-1)).toMatchObject({ revision: 1 });
+    const refused = await phone.socket.emitWithAck("practice", { do: "pause", paused: true });
+    expect(refused).toMatchObject({ ok: false, why: expect.stringMatching(/ground screen or a coach/) as string });
+    expect(book.commands).toHaveLength(1);
+  });
+
   it("R9 a refusal reaches who asked", async () => {
     const ground = await join("display");
     const answer = await ground.socket.emitWithAck("practice", { do: "accept-proposal" });

@@ -55,47 +55,56 @@ export function findEnd(
     runsOn,
   });
   const level = endShare * contrast;
-  const fall = lastFall(values, level, endGap);
-  if (fall === null) {
-    const last = values.findLastIndex((value) => value >= level);
-    return noEnd(start + Math.max(0, last), last >= values.length - endGap && values.length > stop - start);
+  const step = greatestFall(values);
+  const last = values.findLastIndex((value) => value >= level);
+  if (step === null || step.high - step.low < level) {
+    const goesOn = median(values.slice(-2 * smear)) >= level;
+    return noEnd(start + Math.max(0, last), goesOn && start + values.length > stop);
   }
-  if (start + fall > stop) return noEnd(length, true);
-  const before = values.slice(Math.max(0, Math.round(fall) - 3 * smear), Math.max(1, Math.round(fall) - smear + 2));
-  const beyond = values.slice(Math.round(fall) + smear - 1, Math.round(fall) + smear + endGap);
-  const high = median(before);
-  const low = median(beyond);
-  const first = Math.max(0, Math.round(fall) - smear);
-  const last = Math.min(values.length - 1, Math.round(fall) + smear);
+  if (start + step.at > stop) return noEnd(length, true);
+  const { at, high, low, noise } = step;
+  const first = Math.max(0, Math.round(at) - smear);
+  const until = Math.min(values.length - 1, Math.round(at) + smear);
   let area = 0;
-  for (let index = first; index <= last; index++) area += ((values[index] ?? 0) - low) / (high - low);
+  for (let index = first; index <= until; index++) area += ((values[index] ?? 0) - low) / (high - low);
   // The samples stand for a pixel of length each, and half of one lies before the first.
   const end = start + first - 0.5 + area;
-  const noise = Math.hypot(1, spreadOf(beyond)) * Math.sqrt((last - first + 1) / 2);
-  const sd = noise / Math.max(1e-6, high - low);
-  const plain = high - low > level && Math.abs(end - start - fall) < smear / 2;
+  // Neighbouring samples share pixels: two of them count for one.
+  const sd = (noise * Math.sqrt(2 * (until - first + 1))) / (high - low);
   const strange = strangeness(seen.whitened, place, end, across);
-  if (!plain || strange === null || strange > hiddenStep) return noEnd(start + fall, false);
+  const isPlain = Math.abs(end - start - at) < smear && low < level;
+  if (!isPlain || strange === null || strange > hiddenStep) return noEnd(start + at, false);
   return { at: place(end), isEnd: true, sd, runsOn: false };
 }
 
-/** Where the values fall below a level for good, between samples; null where they do not or were never above it. */
-function lastFall(values: readonly number[], level: number, gap: number): number | null {
-  let fall: number | null = null;
-  let isUp = false;
-  for (const [index, value] of values.entries()) {
-    if (value >= level) {
-      // A bright blade of grass some way off is not the stick going on.
-      if (fall !== null && index - fall > gap) break;
-      isUp = true;
-      fall = null;
-      continue;
-    }
-    if (!isUp || fall !== null) continue;
-    const before = values[index - 1] ?? level;
-    fall = index - 1 + (before - level) / Math.max(1e-6, before - value);
+/**
+ * The one fall from a higher level to a lower one that explains the values best (least squares over where it lies, both levels being means). Grass over
+ * the stick and bright blades beyond it, a few pixels each, do not move it. Null for too few values or where nothing falls.
+ */
+function greatestFall(
+  values: readonly number[],
+): { readonly at: number; readonly high: number; readonly low: number; readonly noise: number } | null {
+  const { endGap } = stationTuning;
+  let sum = 0;
+  let squares = 0;
+  for (const value of values) {
+    sum += value;
+    squares += value * value;
   }
-  return fall !== null && values.length - fall > gap ? fall : null;
+  let before = 0;
+  let best: { at: number; high: number; low: number; noise: number } | null = null;
+  for (const [index, value] of values.entries()) {
+    before += value;
+    const count = index + 1;
+    const beyond = values.length - count;
+    if (count < endGap || beyond < endGap) continue;
+    const high = before / count;
+    const low = (sum - before) / beyond;
+    const left = squares - count * high * high - beyond * low * low;
+    const noise = Math.sqrt(Math.max(0, left) / values.length);
+    if (high > low && (!best || noise < best.noise)) best = { at: index + 0.5, high, low, noise };
+  }
+  return best;
 }
 
 /** Brightness on the line over the ground on both sides of it; null outside of the picture. */
@@ -143,8 +152,3 @@ function strangeness(
 }
 
 const median = (values: readonly number[]): number => values.toSorted((a, b) => a - b)[values.length >> 1] ?? 0;
-
-function spreadOf(values: readonly number[]): number {
-  const middle = median(values);
-  return 1.4826 * median(values.map((value) => Math.abs(value - middle)));
-}

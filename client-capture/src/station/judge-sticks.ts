@@ -42,7 +42,12 @@ export function judgeSticks(
       const snapped = snapStick(picture, stick.line, near, far, stationTuning.checkReach, stationTuning.checkEndReach);
       if (!snapped.ok || snapped.runsOn || snapped.seenShare < stationTuning.leastSeenShare) return null;
       seen += snapped.seenShare * Math.min(snapped.contrast, mostContrast);
-      next.push({ line: stick.line, near: loosened(snapped.stick.near), far: loosened(snapped.stick.far) });
+      const { contrast } = snapped;
+      next.push({
+        line: stick.line,
+        near: loosened(snapped.stick.near, contrast),
+        far: loosened(snapped.stick.far, contrast),
+      });
     }
     sticks = next;
     solution = solve(sticks);
@@ -70,8 +75,12 @@ function wholeStick(
   return { near: near.at, far: far.at };
 }
 
-const loosened = (end: StickEnd): StickEnd => ({
-  ...end,
-  acrossSd: pixels(Math.max(end.acrossSd, stationTuning.foundAcrossSd)),
-  alongSd: pixels(Math.max(end.alongSd, stationTuning.foundAlongSd)),
-});
+/** Nobody confirmed these marks: each is trusted no better than a thumb's, and less where the stick hardly stands out. */
+function loosened(end: StickEnd, contrast: number): StickEnd {
+  const { foundAcrossSd, foundAlongSd, dullAcrossSd, dullAlongSd } = stationTuning;
+  return {
+    ...end,
+    acrossSd: pixels(Math.max(end.acrossSd, foundAcrossSd, dullAcrossSd / contrast)),
+    alongSd: pixels(Math.max(end.alongSd, foundAlongSd, dullAlongSd / contrast)),
+  };
+}

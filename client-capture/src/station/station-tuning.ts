@@ -75,4 +75,7 @@ export const stationTuning = {
   /** Least error of a stick that was found and not marked, pixels, one sd: across and along. */
   foundAcrossSd: 0.35,
   foundAlongSd: 1.2,
+  /** The same for a stick that stands out by one sd of the ground; it falls with the contrast. */
+  dullAcrossSd: 1.5,
+  dullAlongSd: 8,
 } as const;

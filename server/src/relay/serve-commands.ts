@@ -28,7 +28,10 @@ export function serveCommands(
 
   function obey(command: PracticeCommand): Acknowledgement {
     const why = refuses(command);
-    if (why !== null) return { ok: false, why };
+    if (why !== null) {
+      drops.drop("not-for-this-role", "practice", why);
+      return { ok: false, why };
+    }
     try {
       return book.command(command, by);
     } catch (error) {
