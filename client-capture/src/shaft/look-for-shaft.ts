@@ -60,8 +60,10 @@ export function lookForShaft(sight: ShaftSight, picture: Picture, t: Millisecond
   const known = matchBackground(background, work);
   const centreX = Math.round(hands.x / work.factor - 0.5);
   const centreY = Math.round(hands.y / work.factor - 0.5);
-  cutLineWindow(window, work, known ? background : null, centreX, centreY);
-  if (body !== null) markBody(sight.marks, body, work.factor, centreX, centreY, hands.torso / work.factor, tuning);
+  const slack = background.swayX === 0 && background.swayY === 0 ? tuning.stillSlack : tuning.swaySlack;
+  cutLineWindow(window, work, known ? background : null, centreX, centreY, slack);
+  if (body !== null)
+    markBody(sight.marks, body, picture, work.factor, centreX, centreY, hands.torso / work.factor, tuning);
   const moved = handsMoved(sight) / hands.torso / tuning.stillReach;
   const still = known ? Math.exp(-moved * moved) : 1;
   const look = {

@@ -1,7 +1,7 @@
 import { landmarkIndex, type Body } from "../pipeline/body.ts";
 import type { ShaftTuning } from "./shaft-tuning.ts";
 
-/** Where in a square window a line may well be a limb's edge or a sleeve: 255 is free, less is body. Kept twice, rows and columns swapped. */
+/** Where in a square window a line may well be a limb's edge or a sleeve: 255 is free, less is body, 0 is outside of the picture. Kept twice, rows and columns swapped. */
 export interface BodyMarks {
   readonly size: number;
   readonly free: Uint8Array;
@@ -34,6 +34,7 @@ const limbs: readonly (readonly [number, number, number, LimbTrust])[] = [
 export function markBody(
   marks: BodyMarks,
   body: Body,
+  picture: { readonly width: number; readonly height: number },
   factor: number,
   centreX: number,
   centreY: number,
@@ -50,10 +51,27 @@ export function markBody(
     const y = a.y / factor - 0.5 - centreY + half;
     markLimb(marks, x, y, (b.x - a.x) / factor, (b.y - a.y) / factor, width * torso, Math.round(255 * tuning[trust]));
   }
+  markOutside(
+    marks,
+    Math.floor(picture.width / factor),
+    Math.floor(picture.height / factor),
+    centreX - half,
+    centreY - half,
+  );
   const { size, free, freeSwapped } = marks;
   for (let row = 0; row < size; row++) {
     for (let column = 0; column < size; column++)
       freeSwapped[column * size + row] = free[row * size + column] as number;
+  }
+}
+
+function markOutside({ size, free }: BodyMarks, width: number, height: number, left: number, top: number): void {
+  for (let row = 0; row < size; row++) {
+    const inside = row + top >= 0 && row + top < height;
+    const from = inside ? Math.max(0, -left) : size;
+    const to = inside ? Math.min(size, width - left) : size;
+    if (from > 0) free.fill(0, row * size, row * size + from);
+    if (inside && to < size) free.fill(0, row * size + Math.max(0, to), (row + 1) * size);
   }
 }
 

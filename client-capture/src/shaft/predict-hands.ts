@@ -83,8 +83,11 @@ export function handsSdAcross(track: HandsTrack, angle: number): number {
   return Math.sqrt(Math.max(1e-4, nx * nx * track.xx + 2 * nx * ny * track.xy + ny * ny * track.yy));
 }
 
-/** The shaft's line was found `across` picture pixels from the predicted hands along the normal of `angle`, give or take `sd` torso lengths. */
-export function correctHands(track: HandsTrack, angle: number, across: number, sd: number): void {
+/**
+ * The shaft's line was found `across` picture pixels from the predicted hands along the normal of `angle`, give or take `sd` torso lengths. The hands
+ * never go farther than `farthest` torso lengths from where the pose has them, lest a wrong line lead them away bit by bit.
+ */
+export function correctHands(track: HandsTrack, angle: number, across: number, sd: number, farthest: number): void {
   const nx = -Math.sin(angle);
   const ny = Math.cos(angle);
   const { torso } = track.now;
@@ -92,10 +95,13 @@ export function correctHands(track: HandsTrack, angle: number, across: number, s
   const py = track.xy * nx + track.yy * ny;
   const gain = 1 / (nx * px + ny * py + sd * sd);
   const off = across / torso;
-  track.offX += px * gain * off * torso;
-  track.offY += py * gain * off * torso;
-  track.now.x += px * gain * off * torso;
-  track.now.y += py * gain * off * torso;
+  const offX = track.offX + px * gain * off * torso;
+  const offY = track.offY + py * gain * off * torso;
+  const shorten = Math.min(1, (farthest * torso) / (Math.hypot(offX, offY) || 1));
+  track.now.x += offX * shorten - track.offX;
+  track.now.y += offY * shorten - track.offY;
+  track.offX = offX * shorten;
+  track.offY = offY * shorten;
   track.xx -= px * px * gain;
   track.xy -= px * py * gain;
   track.yy -= py * py * gain;

@@ -15,6 +15,9 @@ export const shaftTuning = {
   reach: 2.5,
   /** Half width of the strip of parallel lines searched about the hands. Up: forgives a worse pose, lets in more clutter. */
   offsetReach: 0.36,
+  /** The strip is no wider than so many sds of the hands' place, and this much more, torso lengths. Up: slower, more clutter. */
+  offsetSds: 2.5,
+  offsetLeast: 0.06,
   /** Standard deviation of the hands' place across the shaft as the pose gives it. Up: trusts the pose less. */
   offsetSd: 0.1,
   /** Share of the distance between the two hands' places that is added to that. Up: trusts the pose less where it contradicts itself. */
@@ -28,12 +31,12 @@ export const shaftTuning = {
   aheadSd: 0.3,
   /** Error of the grip across the shaft's own line. Up: the line corrects the hands less. */
   lineSd: 0.04,
+  /** The line moves the hands no farther from the pose than this, torso lengths. */
+  farthestCorrection: 0.25,
   /** Nearest distance from the hands that counts: the hands themselves lie nearer. */
   nearest: 0.14,
   /** Shortest run that can be a shaft. */
   shortest: 0.35,
-  /** Pixels along a line that are summed before contrast is judged. Up: less noise, blunter turns. */
-  blockLength: 4,
   /** Contrast in grey levels that is added to the local texture. Up: fainter lines count less. */
   contrastFloor: 1.6,
   /** Evidence per torso of line: slope against normalised contrast, and where it crosses zero. */
@@ -43,6 +46,11 @@ export const shaftTuning = {
   gapEvidence: -7,
   /** Evidence per torso of line at best. Up: one strong stretch can carry a line. */
   fullEvidence: 22,
+  /** Fraction of a working pixel that the background may lie off unseen, while nothing sways and where it does. Up: sees less that is new. */
+  stillSlack: 0.1,
+  swaySlack: 0.35,
+  /** Evidence that a line loses which runs on to the picture's border. Up: clutter gets in less, a club that leaves the picture is lost sooner. */
+  leavesCost: 3,
   /** Weight of contrast that was not there one picture before. Up: what stands still counts less. */
   motionWeight: 0.8,
   /** Seconds over which the standing background is averaged. Up: notices slower clubs, forgets a swaying camera later. */

@@ -143,7 +143,7 @@ function readPicture(state: ShaftTrackerState, picture: Picture, t: Milliseconds
 function followShaft(sight: ShaftSight, shaft: Extract<ShaftInImage, { status: "tracked" }>): void {
   const { x, y } = sight.hands.now;
   const across = -Math.sin(shaft.angle) * (shaft.grip.x - x) + Math.cos(shaft.angle) * (shaft.grip.y - y);
-  correctHands(sight.hands, shaft.angle, across, sight.tuning.lineSd);
+  correctHands(sight.hands, shaft.angle, across, sight.tuning.lineSd, sight.tuning.farthestCorrection);
 }
 
 function keep(state: ShaftTrackerState, finding: ShaftFinding, sweep: Float32Array): void {

@@ -17,7 +17,7 @@ export interface PoseSimulator {
 }
 
 /**
- * A pose model that errs like the real one: its errors wander slowly, hidden wrists are far off and say so by low visibility,
+ * A pose model that errs like the real one: its errors wander as the hands go, hidden wrists are far off and say so by low visibility,
  * and each answer comes late. A wrist and its fingers err together.
  */
 export function simulatePoses(
@@ -29,12 +29,13 @@ export function simulatePoses(
   random: Random,
 ): PoseSimulator {
   const step = 1000 / errors.perSecond;
-  const keep = Math.exp(-step / errors.memoryMs);
   const wander = Float64Array.from({ length: landmarkCount * 3 }, () => gaussian(random));
   let taken = fromMs - step * random();
   let waiting: Body[] = [];
   let newest: Body | null = null;
   const take = (t: number): Body => {
+    const way = handsWay(motion, t - step, t);
+    const keep = Math.exp(-step / errors.memoryMs - way / errors.memoryMetres);
     for (let index = 0; index < wander.length; index++) {
       wander[index] = keep * (wander[index] ?? 0) + Math.sqrt(1 - keep * keep) * gaussian(random);
     }
@@ -51,6 +52,13 @@ export function simulatePoses(
       return newest;
     },
   };
+}
+
+/** How far the hands go from one moment to another, metres. */
+function handsWay(motion: DemoMotion, fromMs: number, toMs: number): number {
+  const from = motion.at(Math.max(0, fromMs) / 1000).body.trailWrist;
+  const to = motion.at(Math.max(0, toMs) / 1000).body.trailWrist;
+  return Math.hypot(to.x - from.x, to.y - from.y, to.z - from.z);
 }
 
 function poseOf(
@@ -76,7 +84,7 @@ function poseOf(
     const sd = hand ? (hidden ? errors.hiddenWrist : errors.wrist) : hidden ? 2 * errors.joint : errors.joint;
     const source = hand ? landmarkIndex.leftWrist + ((index - landmarkIndex.leftWrist) % 2) : index;
     const off = (axis: number): number =>
-      sd * (wander[source * 3 + axis] ?? 0) + (hand ? 0.006 : 0.003) * gaussian(random);
+      sd * (wander[source * 3 + axis] ?? 0) + (hand ? errors.jitter : errors.jitter / 2) * gaussian(random);
     const seen = see(view, place);
     const size = pixelsPerMetre(view, seen.depth);
     const [dx, dy, dz] = [off(0), off(1), off(2)];
