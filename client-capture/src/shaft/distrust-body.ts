@@ -1,0 +1,23 @@
+import type { LineWindow } from "./line-window.ts";
+import type { BodyMarks } from "./mark-body.ts";
+import { blockLength, flank, type Strip } from "./strip.ts";
+
+/** What speaks for a line counts less where the body is (there a line may well be a limb's edge), and nothing outside of the picture. */
+export function distrustBody(strip: Strip, window: LineWindow, marks: BodyMarks): void {
+  const { blocks, width, runs, slope, forward } = strip;
+  const free = strip.alongX ? marks.freeSwapped : marks.free;
+  const { half, size } = window;
+  const left = half - (width - 1) / 2;
+  for (let block = 0; block < 2 * blocks; block++) {
+    const major =
+      block < blocks ? forward * (block + 0.5) * blockLength : -forward * (block - blocks + 0.5) * blockLength;
+    const row = Math.round(major);
+    const from = (half + row) * size + left + Math.round(slope * row);
+    for (let i = flank; i < width - flank; i++) {
+      const trust = free[from + i] as number;
+      const at = block * width + i;
+      const evidence = runs[at] as number;
+      if (trust < 255 && evidence > 0) runs[at] = (evidence * trust) / 255;
+    }
+  }
+}

@@ -1,0 +1,100 @@
+import type { LineWindow } from "./line-window.ts";
+
+/** Lines beside the outermost ones that are judged, for their contrast. */
+export const flank = 4;
+/** Pixels along a line that are summed before contrast is judged. */
+export const blockLength = 4;
+
+/**
+ * A strip of parallel lines through a window, cut across into blocks. Cells are row-major: a row is a block, a column a line; rows 0 to
+ * `blocks` - 1 lead forward from the middle, rows `blocks` to 2 * `blocks` - 1 backward. Changed in place, allocated once.
+ */
+export interface Strip {
+  blocks: number;
+  width: number;
+  /** Lines on either side of the middle one that are judged. */
+  lines: number;
+  /** Whether the lines lead along x rather than along y; shift across for a step along; 1 or -1. */
+  alongX: boolean;
+  slope: number;
+  forward: number;
+  /** A step of one line moves its foot this far along the normal, and this far along the line. */
+  across: number;
+  along: number;
+  pixelsPerBlock: number;
+  /** A torso in working pixels; where the hands lie across the strip, and one sd of that. */
+  torso: number;
+  priorMiddle: number;
+  priorSd: number;
+  /** Share of what is found on the far side of the hands that counts against a line; negative where it speaks for it. */
+  throughWeight: number;
+  /** Brightness in the low 16 bits, change in the high ones. */
+  readonly sums: Int32Array;
+  readonly ridges: Int32Array;
+  readonly stirs: Int32Array;
+  /** Evidence of each cell, nats. */
+  readonly runs: Float32Array;
+}
+
+export function makeStrip(half: number): Strip {
+  const cells = (Math.ceil((2 * half) / blockLength) + 2) * (2 * half + 1);
+  return {
+    blocks: 0,
+    width: 0,
+    lines: 0,
+    alongX: true,
+    slope: 0,
+    forward: 1,
+    across: 1,
+    along: 0,
+    pixelsPerBlock: 1,
+    torso: 1,
+    priorMiddle: 0,
+    priorSd: 1,
+    throughWeight: 0,
+    sums: new Int32Array(cells),
+    ridges: new Int32Array(cells),
+    stirs: new Int32Array(cells),
+    runs: new Float32Array(cells),
+  };
+}
+
+/** Lays the strip along `angle`, `reach` working pixels both ways, with lines up to `aside` working pixels off the middle. */
+export function layStrip(strip: Strip, window: LineWindow, angle: number, reach: number, aside: number): void {
+  const cos = Math.cos(angle);
+  const sin = Math.sin(angle);
+  const alongX = Math.abs(cos) >= Math.abs(sin);
+  const major = alongX ? Math.abs(cos) : Math.abs(sin);
+  strip.alongX = alongX;
+  strip.slope = alongX ? sin / cos : cos / sin;
+  strip.forward = alongX && cos < 0 ? -1 : 1;
+  strip.across = alongX ? cos : -sin;
+  strip.along = alongX ? sin : cos;
+  strip.lines = Math.max(1, Math.min(Math.ceil(aside / major), window.half - flank - Math.ceil(reach * 0.71) - 2));
+  strip.width = 2 * (strip.lines + flank) + 1;
+  strip.blocks = Math.floor((reach * major) / blockLength);
+  strip.pixelsPerBlock = blockLength / major;
+}
+
+/** Sums the window's pixels of each block along each line. */
+export function sumStrip(strip: Strip, window: LineWindow): void {
+  const { blocks, width, slope, forward, sums } = strip;
+  const plane = strip.alongX ? window.swapped : window.plane;
+  const { half, size } = window;
+  const left = half - (width - 1) / 2;
+  for (let side = 0; side < 2; side++) {
+    const step = side === 0 ? forward : -forward;
+    for (let block = 0; block < blocks; block++) {
+      const row = (side * blocks + block) * width;
+      const first = step * (block * blockLength + side);
+      const a = (half + first) * size + left + Math.round(slope * first);
+      const b = (half + first + step) * size + left + Math.round(slope * (first + step));
+      const c = (half + first + 2 * step) * size + left + Math.round(slope * (first + 2 * step));
+      const d = (half + first + 3 * step) * size + left + Math.round(slope * (first + 3 * step));
+      for (let i = 0; i < width; i++) {
+        sums[row + i] =
+          (plane[a + i] as number) + (plane[b + i] as number) + (plane[c + i] as number) + (plane[d + i] as number);
+      }
+    }
+  }
+}

@@ -1,0 +1,86 @@
+import type { LineSweep } from "./line-sweep.ts";
+import type { LineWindow } from "./line-window.ts";
+import type { ShaftTuning } from "./shaft-tuning.ts";
+import { flank, type Strip } from "./strip.ts";
+
+/**
+ * The best line of one side of the strip, by its best run outwards, the hands' place, and what runs through on the other side, written to
+ * `sweep` at `direction`. `sign` 1 takes the strip's forward side, -1 the backward one.
+ */
+export function takeBestLine(
+  sweep: LineSweep,
+  window: LineWindow,
+  direction: number,
+  sign: 1 | -1,
+  tuning: ShaftTuning,
+): void {
+  const { strip } = sweep;
+  const { runs, blocks, width, lines, across, along, pixelsPerBlock, torso, priorMiddle, priorSd, throughWeight } =
+    strip;
+  const firstBlock = sign === 1 ? 0 : blocks;
+  const otherBlock = blocks - firstBlock;
+  const skip = Math.max(1, Math.round((tuning.nearest * torso) / pixelsPerBlock));
+  const least = Math.round((tuning.shortest * torso) / pixelsPerBlock);
+  let best = -Infinity;
+  let bestLine = 0;
+  let bestEnd = 0;
+  let bestThrough = 0;
+  for (let i = flank; i < width - flank; i++) {
+    let sum = 0;
+    let top = -Infinity;
+    let end = least;
+    for (let block = skip, at = (firstBlock + skip) * width + i; block < blocks; block++, at += width) {
+      sum += runs[at] as number;
+      if (sum > top && block >= least) {
+        top = sum;
+        end = block;
+      }
+    }
+    const away = ((i - flank - lines) * across - priorMiddle) / priorSd;
+    // The tails are those of a Student t with 3 degrees of freedom: a pose that is far off is rare, but not that rare.
+    let score = top - 2 * Math.log(1 + (away * away) / 3);
+    if (throughWeight >= 0 && score <= best) continue;
+    let through = 0;
+    let throughTop = 0;
+    for (let block = 3 * skip, at = (otherBlock + 3 * skip) * width + i; block < blocks; block++, at += width) {
+      through += runs[at] as number;
+      if (through < 0) through = 0;
+      else if (through > throughTop) throughTop = through;
+    }
+    score -= throughWeight * throughTop;
+    if (score > best) {
+      best = score;
+      bestLine = i - flank - lines;
+      bestEnd = end;
+      bestThrough = throughTop;
+    }
+  }
+  const offset = sign * bestLine * across;
+  const end = (bestEnd + 1) * pixelsPerBlock + sign * bestLine * along;
+  sweep.through[direction] = bestThrough;
+  sweep.fresh[direction] = freshShare(strip, (firstBlock + skip) * width + bestLine + lines + flank, bestEnd - skip);
+  sweep.offset[direction] = offset;
+  sweep.end[direction] = end;
+  const leaves = leavesPicture(window, direction * sweep.step, offset, end + 2 * pixelsPerBlock);
+  sweep.evidence[direction] = best - (leaves ? tuning.leavesCost : 0);
+}
+
+/** Whether the point `end` out along the line lies outside of the picture. Clutter mostly runs on there, a club seldom. */
+function leavesPicture(window: LineWindow, angle: number, offset: number, end: number): boolean {
+  const x = window.centreX - Math.sin(angle) * offset + Math.cos(angle) * end;
+  const y = window.centreY + Math.cos(angle) * offset + Math.sin(angle) * end;
+  return x < 0 || y < 0 || x >= window.pictureWidth || y >= window.pictureHeight;
+}
+
+/** How much of a line's contrast has come since the background was taken: `first` is its first cell, `blocks` more follow. */
+function freshShare({ ridges, stirs, width }: Strip, first: number, blocks: number): number {
+  let total = 1;
+  let fresh = 0;
+  for (let block = 0; block <= blocks; block++) {
+    const now = ridges[first + block * width] as number;
+    const change = stirs[first + block * width] as number;
+    total += Math.abs(now);
+    if (now * change > 0) fresh += Math.min(Math.abs(now), Math.abs(change));
+  }
+  return fresh / total;
+}
