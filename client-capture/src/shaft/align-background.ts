@@ -6,7 +6,7 @@ const span = 2 * reach + 1;
 const middle = reach * span + reach;
 const scores = new Float64Array(span * span);
 /** Pixels that are tried; how much the background must change about one for it to tell a shift, quarters of a grey level; fewest such. */
-const readings = 6000;
+const readings = 4000;
 const leastEdge = 60;
 const leastPoints = 40;
 /** Slopes count no further than this, lest one glaring edge decide. */

@@ -16,6 +16,8 @@ export interface ShaftFinding {
     readonly torso: number;
     readonly seen: number;
     readonly inside: boolean;
+    /** 0 low, as at address, to 1 high. */
+    readonly high: number;
   } | null;
   readonly candidates: readonly FittedCandidate[];
 }

@@ -10,6 +10,8 @@ export interface Hands {
   seen: number;
   /** How far the two hands' places lie apart: more than a grip's length means that one is wrong. */
   apart: number;
+  /** How high they are held, from the hips (0) to the shoulders (1), and beyond. */
+  height: number;
 }
 
 const missing: Landmark = { x: 0, y: 0, visibility: 0 };
@@ -41,7 +43,14 @@ export function readHands(body: Body): Hands | null {
     at(landmarkIndex.leftIndex).x - at(landmarkIndex.rightIndex).x,
     at(landmarkIndex.leftIndex).y - at(landmarkIndex.rightIndex).y,
   );
-  return { x: x / weights, y: y / weights, torso, seen, apart };
+  return { x: x / weights, y: y / weights, torso, seen, apart, height: heightOf(body, y / weights) };
+}
+
+function heightOf(body: Body, y: number): number {
+  const at = (index: number): number => (body.landmarks[index] ?? missing).y;
+  const shoulders = (at(landmarkIndex.leftShoulder) + at(landmarkIndex.rightShoulder)) / 2;
+  const hips = (at(landmarkIndex.leftHip) + at(landmarkIndex.rightHip)) / 2;
+  return hips - shoulders > 1 ? (hips - y) / (hips - shoulders) : 0;
 }
 
 /** Middle of the shoulders to middle of the hips; a strongly bent back is made up for by the thighs. */

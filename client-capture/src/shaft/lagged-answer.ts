@@ -1,5 +1,6 @@
 import type { ShaftInImage } from "@overcue/shared-geometry/image-shaft";
 import type { Milliseconds } from "@overcue/shared-geometry/units";
+import { mixArrival, type ArrivalOdds } from "./arrival-odds.ts";
 import { describeShaft, type ShaftFinding } from "./describe-shaft.ts";
 import { readFilter } from "./read-filter.ts";
 import type { ShaftTuning } from "./shaft-tuning.ts";
@@ -42,6 +43,7 @@ export function takeLagged(
   filter: TurnFilter,
   likelihood: Float32Array,
   finding: ShaftFinding,
+  arrival: ArrivalOdds,
   tuning: ShaftTuning,
 ): ShaftInImage | null {
   const { slots, backward, product } = memory;
@@ -61,6 +63,7 @@ export function takeLagged(
     const earlier = slots[(memory.count - back - 1) % slots.length];
     if (later === undefined || earlier === undefined) return null;
     weighTurn(backward, later.likelihood);
+    mixArrival(arrival, earlier.finding.hands?.high ?? 0, backward.arrival);
     predictTurnBack(backward, (later.t - earlier.t) / 1000, tuning);
   }
   const oldest = slots[memory.count % slots.length];

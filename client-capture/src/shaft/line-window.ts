@@ -60,15 +60,21 @@ export function cutLineWindow(
       const value = values[at] as number;
       let packed = value;
       if (inner && x > 0 && x < width - 1) {
-        const bend = (old[at + 1] as number) - (old[at - 1] as number);
-        const rise = (old[at + width] as number) - (old[at - width] as number);
-        const allowed = slack * ((bend < 0 ? -bend : bend) + (rise < 0 ? -rise : rise));
         const change = value - (old[at] as number);
-        if (change > allowed) packed += Math.trunc(change - allowed) << 16;
-        else if (change < -allowed) packed += Math.trunc(change + allowed) << 16;
+        // Most pixels change by less than a grey level: noise, and not worth a look at what is about them.
+        if (change > 3 || change < -3) packed += beyond(change, old, at, width, slack) << 16;
       }
       plane[row * size + column] = packed;
       swapped[column * size + row] = packed;
     }
   }
+}
+
+/** What is left of a change, whole, when what the background shows `slack` of a pixel away is taken off; 0 where nothing is. */
+function beyond(change: number, old: Float32Array, at: number, width: number, slack: number): number {
+  const bend = (old[at + 1] as number) - (old[at - 1] as number);
+  const rise = (old[at + width] as number) - (old[at - width] as number);
+  const allowed = slack * ((bend < 0 ? -bend : bend) + (rise < 0 ? -rise : rise));
+  if (change > allowed) return Math.trunc(change - allowed);
+  return change < -allowed ? Math.trunc(change + allowed) : 0;
 }

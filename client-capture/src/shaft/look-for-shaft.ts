@@ -54,7 +54,8 @@ export function lookForShaft(sight: ShaftSight, picture: Picture, t: Millisecond
   const { tuning, window, sweep, work, background } = sight;
   if (!predictHands(sight.hands, t, body, tuning)) return false;
   const hands = sight.hands.now;
-  const elapsed = sight.t === null ? 1 / 30 : Math.max(0, t - sight.t) / 1000;
+  // The first look at anything counts in full.
+  const elapsed = sight.t === null ? tuning.stillLook : Math.max(0, t - sight.t) / 1000;
   sight.t = t;
   shrinkPicture(picture, chooseFactor(work.factor, hands.torso, sight.workingTorso), work, sight.rod, tuning.rodGain);
   const known = matchBackground(background, work);

@@ -18,7 +18,7 @@ export interface HandsTrack {
   yy: number;
   t: Milliseconds | null;
   /** The answer for now. */
-  readonly now: { x: number; y: number; torso: number; apart: number; seen: number };
+  readonly now: { x: number; y: number; torso: number; apart: number; seen: number; height: number };
 }
 
 export const startHandsTrack = (): HandsTrack => ({
@@ -31,7 +31,7 @@ export const startHandsTrack = (): HandsTrack => ({
   xy: 0,
   yy: 1,
   t: null,
-  now: { x: 0, y: 0, torso: 0, apart: 0, seen: 0 },
+  now: { x: 0, y: 0, torso: 0, apart: 0, seen: 0, height: 0 },
 });
 
 /** Moves the track to `t` with the newest pose. False while no pose has been seen. */
@@ -56,6 +56,7 @@ export function predictHands(track: HandsTrack, t: Milliseconds, body: Body | nu
   now.torso = newest.torso;
   now.apart = newest.apart;
   now.seen = newest.seen;
+  now.height = newest.height;
   return true;
 }
 

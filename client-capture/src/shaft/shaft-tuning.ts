@@ -4,17 +4,17 @@
  */
 export const shaftTuning = {
   /** Working pixels a torso at most takes, live and where there is time. Up: finer and slower (cost grows with the third power). */
-  workingTorso: 52,
+  workingTorso: 46,
   workingTorsoAtLeisure: 110,
   /** Turn between two neighbouring directions of the sweep. Down: finer and slower. */
   sweepStep: 1.5,
   /** Live, a direction is looked at in every picture where its odds are above this many times even; others take turns of so many pictures. */
-  wantedOdds: 0.05,
-  turnsOfOthers: 4,
+  wantedOdds: 0.4,
+  turnsOfOthers: 5,
   /** How far out of the hands the sweep goes. Up: longer clubs nearer to the camera, slower. */
-  reach: 2.5,
+  reach: 2.7,
   /** Half width of the strip of parallel lines searched about the hands. Up: forgives a worse pose, lets in more clutter. */
-  offsetReach: 0.36,
+  offsetReach: 0.6,
   /** The strip is no wider than so many sds of the hands' place, and this much more, torso lengths. Up: slower, more clutter. */
   offsetSds: 2.5,
   offsetLeast: 0.06,
@@ -28,7 +28,7 @@ export const shaftTuning = {
   longestAhead: 150,
   aheadShare: 0.8,
   /** Error of carrying on, as a share of the way. */
-  aheadSd: 0.3,
+  aheadSd: 0.5,
   /** Error of the grip across the shaft's own line. Up: the line corrects the hands less. */
   lineSd: 0.04,
   /** The line moves the hands no farther from the pose than this, torso lengths. */
@@ -49,8 +49,8 @@ export const shaftTuning = {
   /** Fraction of a working pixel that the background may lie off unseen, while nothing sways and where it does. Up: sees less that is new. */
   stillSlack: 0.1,
   swaySlack: 0.35,
-  /** Evidence that a line loses which runs on to the picture's border. Up: clutter gets in less, a club that leaves the picture is lost sooner. */
-  leavesCost: 3,
+  /** Evidence that a line loses which runs on to the picture's border, or farther than any club: clutter mostly does, a club seldom. Up: clutter gets in less, a club that leaves the picture is lost sooner. */
+  leavesCost: 7,
   /** Weight of contrast that was not there one picture before. Up: what stands still counts less. */
   motionWeight: 0.8,
   /** Seconds over which the standing background is averaged. Up: notices slower clubs, forgets a swaying camera later. */
@@ -82,8 +82,8 @@ export const shaftTuning = {
   evidenceWeight: 0.7,
   /** Seconds after which a second look at something still counts in full again: until then it is the same look. Up: slower to believe stills. */
   stillLook: 0.25,
-  /** Most nats a picture may add. */
-  evidenceCap: 12,
+  /** Most nats a picture may add: clutter of any strength comes up now and then. Up: bolder, quicker to change its mind. */
+  evidenceCap: 6,
   /** Chance that the shaft is seen at all in a picture. */
   seenChance: 0.85,
   appear: 1,
@@ -92,9 +92,16 @@ export const shaftTuning = {
   jump: 1.5,
   /** Where a shaft shows up: share that comes out anywhere, and how narrowly the rest lies about address. */
   arrivalAnywhere: 0.25,
-  arrivalNarrowness: 3,
+  arrivalNarrowness: 8,
   /** Direction of the shaft at address in the picture of a camera down the line, right-handed, radians (y down). */
   addressDirection: 0.9,
+  /** The same for hands held high: seldom seen so, and much less certain. */
+  highDirection: -1.75,
+  highNarrowness: 2,
+  highAnywhere: 0.5,
+  /** How high the hands are from hips (0) to shoulders (1) where they begin to count as high, and where they wholly do. */
+  highFrom: 0.35,
+  highTo: 0.85,
   /** Wander of the turning rate, steps of the ladder per square root of a second. */
   rateWander: 12,
   /** Wander of the direction beyond its rate, radians per square root of a second. */

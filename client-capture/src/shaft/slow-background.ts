@@ -101,10 +101,16 @@ export function feedBackground(
     now = background.shifted;
     shift(picture.values, width, height, swayX, swayY, background.shifted);
   }
-  for (let i = 0; i < mean.length; i++) {
-    const old = mean[i] as number;
-    const value = now[i] as number;
-    if (value === value) mean[i] = old + share * (value - old);
+  // Rows take turns, a half of them a picture, each with twice the share: the mean is slow enough for that.
+  const turns = background.count > 3 ? 2 : 1;
+  const rowShare = turns === 1 ? share : 1 - (1 - share) * (1 - share);
+  for (let y = background.count % turns; y < height; y += turns) {
+    const end = (y + 1) * width;
+    for (let i = y * width; i < end; i++) {
+      const old = mean[i] as number;
+      const value = now[i] as number;
+      if (value === value) mean[i] = old + rowShare * (value - old);
+    }
   }
   background.handsX += share * (handsX - swayX * factor - background.handsX);
   background.handsY += share * (handsY - swayY * factor - background.handsY);

@@ -1,5 +1,5 @@
 import type { ShaftInImage } from "@overcue/shared-geometry/image-shaft";
-import { arrivalOdds } from "./arrival-odds.ts";
+import { arrivalOdds, mixArrival } from "./arrival-odds.ts";
 import { describeShaft } from "./describe-shaft.ts";
 import { combineOdds } from "./lagged-answer.ts";
 import { readFilter } from "./read-filter.ts";
@@ -27,17 +27,18 @@ export function smoothShaft(
     weighDirections(sweep, novelty, tuning, likelihood);
     weighTurn(filter, likelihood);
   };
-  const forward = makeTurnFilter(arrival);
+  const forward = makeTurnFilter(arrival.low);
   const beliefs: Float32Array[] = [];
   const absents: number[] = [];
   evidence.forEach((each, i) => {
     const before = evidence[i - 1];
+    mixArrival(arrival, before?.hands?.high ?? 0, forward.arrival);
     if (before !== undefined) predictTurn(forward, (each.t - before.t) / 1000, tuning);
     weighPicture(forward, each);
     beliefs.push(forward.belief.slice());
     absents.push(forward.absent);
   });
-  const backward = makeTurnFilter(arrival);
+  const backward = makeTurnFilter(arrival.low);
   backward.absent = 1;
   backward.belief.fill(1);
   const answers: ShaftInImage[] = [];
@@ -50,6 +51,7 @@ export function smoothShaft(
     const before = evidence[i - 1];
     if (before === undefined) break;
     weighPicture(backward, each);
+    mixArrival(arrival, before.hands?.high ?? 0, backward.arrival);
     predictTurnBack(backward, (each.t - before.t) / 1000, tuning);
   }
   return answers.reverse();

@@ -61,11 +61,12 @@ export function takeBestLine(
   sweep.fresh[direction] = freshShare(strip, (firstBlock + skip) * width + bestLine + lines + flank, bestEnd - skip);
   sweep.offset[direction] = offset;
   sweep.end[direction] = end;
-  const leaves = leavesPicture(window, direction * sweep.step, offset, end + 2 * pixelsPerBlock);
+  const leaves =
+    bestEnd >= blocks - 1 || leavesPicture(window, direction * sweep.step, offset, end + 2 * pixelsPerBlock);
   sweep.evidence[direction] = best - (leaves ? tuning.leavesCost : 0);
 }
 
-/** Whether the point `end` out along the line lies outside of the picture. Clutter mostly runs on there, a club seldom. */
+/** Whether the point `end` out along the line lies outside of the picture. */
 function leavesPicture(window: LineWindow, angle: number, offset: number, end: number): boolean {
   const x = window.centreX - Math.sin(angle) * offset + Math.cos(angle) * end;
   const y = window.centreY + Math.cos(angle) * offset + Math.sin(angle) * end;

@@ -9,7 +9,7 @@ import { fitCandidate } from "./fit-candidate.ts";
 import type { RodColour } from "./learn-rod-colour.ts";
 import { makeLagMemory, takeLagged, type LagMemory } from "./lagged-answer.ts";
 import { lookForShaft, openSight, type ShaftSight } from "./look-for-shaft.ts";
-import { arrivalOdds } from "./arrival-odds.ts";
+import { arrivalOdds, mixArrival, type ArrivalOdds } from "./arrival-odds.ts";
 import { correctHands } from "./predict-hands.ts";
 import { readFilter } from "./read-filter.ts";
 import { shaftTuning, type ShaftTuning } from "./shaft-tuning.ts";
@@ -29,6 +29,8 @@ export interface ShaftTrackerOptions {
    * end, `live` otherwise.
    */
   readonly effort?: "live" | "leisure";
+  /** Whether `lagged` answers are wanted; they cost a tenth of the tracker's time. Default false. */
+  readonly lagged?: boolean;
   /** Numbers to use in place of the shipped ones. */
   readonly tuning?: Partial<ShaftTuning>;
 }
@@ -50,8 +52,10 @@ export interface ShaftTrackerState {
   readonly leisure: boolean;
   readonly sight: ShaftSight;
   readonly filter: TurnFilter;
+  readonly arrival: ArrivalOdds;
   readonly likelihood: Float32Array;
-  readonly lag: LagMemory;
+  /** Null where nobody asked for lagged answers. */
+  readonly lag: LagMemory | null;
   readonly evidence: ShaftEvidence[];
   t: Milliseconds | null;
   count: number;
@@ -86,9 +90,13 @@ export function startShaftTracker(options: ShaftTrackerOptions): ShaftTrackerSta
     keepEvidence,
     leisure,
     sight,
-    filter: makeTurnFilter(arrival),
+    filter: makeTurnFilter(arrival.low),
+    arrival,
     likelihood: new Float32Array(sight.sweep.directions),
-    lag: makeLagMemory(tuning.lag, makeTurnFilter(arrival), { t: milliseconds(0), hands: null, candidates: [] }),
+    lag:
+      options.lagged === true
+        ? makeLagMemory(tuning.lag, makeTurnFilter(arrival.low), { t: milliseconds(0), hands: null, candidates: [] })
+        : null,
     evidence: [],
     t: null,
     count: 0,
@@ -110,6 +118,7 @@ export function trackShaft(
     likelihood.fill(1);
     return { state, output: answer(state, { t, hands: null, candidates: [] }, nothing) };
   }
+  mixArrival(state.arrival, highness(sight.hands.now.height, tuning), filter.arrival);
   weighDirections(sight.sweep.evidence, sight.novelty, tuning, likelihood);
   weighTurn(filter, likelihood);
   const finding = readPicture(state, picture, t);
@@ -126,7 +135,7 @@ function answer(state: ShaftTrackerState, finding: ShaftFinding, sweep: Float32A
   keep(state, finding, sweep);
   return {
     now: describeShaft(finding, reading, tuning),
-    lagged: takeLagged(state.lag, filter, state.likelihood, finding, tuning),
+    lagged: state.lag === null ? null : takeLagged(state.lag, filter, state.likelihood, finding, state.arrival, tuning),
   };
 }
 
@@ -134,10 +143,13 @@ function readPicture(state: ShaftTrackerState, picture: Picture, t: Milliseconds
   const { sight, tuning } = state;
   const most = state.leisure ? tuning.candidatesAtLeisure : tuning.candidates;
   const candidates = findCandidates(sight.sweep, most, tuning).map((each) => fitCandidate(sight, picture, each));
-  const { x, y, torso, seen } = sight.hands.now;
+  const { x, y, torso, seen, height } = sight.hands.now;
   const inside = x >= 0 && y >= 0 && x < picture.width && y < picture.height;
-  return { t, hands: { x, y, torso, seen, inside }, candidates };
+  return { t, hands: { x, y, torso, seen, inside, high: highness(height, tuning) }, candidates };
 }
+
+const highness = (height: number, { highFrom, highTo }: ShaftTuning): number =>
+  Math.max(0, Math.min(1, (height - highFrom) / (highTo - highFrom)));
 
 /** Lets the shaft's line pull the hands onto itself, across the line. */
 function followShaft(sight: ShaftSight, shaft: Extract<ShaftInImage, { status: "tracked" }>): void {

@@ -8,7 +8,7 @@ export interface TurnFilter {
   readonly directions: number;
   belief: Float32Array;
   absent: number;
-  /** Odds of the direction in which a shaft shows up, summing to 1. */
+  /** Odds of the direction in which a shaft shows up, summing to 1; the owner changes them as the hands go. */
   readonly arrival: Float32Array;
   readonly scratch: Float32Array;
   readonly kernel: Float32Array;
@@ -36,7 +36,7 @@ export function makeTurnFilter(arrival: Float32Array): TurnFilter {
     directions,
     belief: new Float32Array(cells),
     absent: 0.5,
-    arrival,
+    arrival: arrival.slice(),
     scratch: new Float32Array(cells),
     kernel: new Float32Array(turnRates.length * (2 * widest + 1)),
     mixing: new Float32Array(turnRates.length * turnRates.length),

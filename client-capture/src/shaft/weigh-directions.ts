@@ -23,8 +23,8 @@ export function weighDirections(
       into[i] = 1;
       continue;
     }
-    const gain = tuning.evidenceWeight * (novelty[i] as number) * (value - clutter);
-    into[i] = 1 - tuning.seenChance + tuning.seenChance * Math.exp(Math.min(gain, tuning.evidenceCap));
+    const gain = (novelty[i] as number) * Math.min(tuning.evidenceWeight * (value - clutter), tuning.evidenceCap);
+    into[i] = 1 - tuning.seenChance + tuning.seenChance * Math.exp(gain);
   }
 }
 

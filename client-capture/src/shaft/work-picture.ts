@@ -59,16 +59,51 @@ function shrinkBrightness(picture: Picture, factor: number, into: WorkPicture): 
     for (let i = 0; i < out.length; i++) out[i] = (luma[i] as number) << 2;
     return;
   }
+  const rows = columnSums(width);
   const scale = 4 / (factor * factor);
   for (let y = 0; y < height; y++) {
+    rows.fill(0);
+    for (let row = 0; row < factor; row++) {
+      addRow(luma, (y * factor + row) * stride, factor, rows);
+    }
+    const from = y * width;
+    for (let x = 0; x < width; x++) out[from + x] = (rows[x] as number) * scale;
+  }
+}
+
+let sums = new Int32Array(0);
+
+function columnSums(width: number): Int32Array {
+  if (sums.length !== width) sums = new Int32Array(width);
+  return sums;
+}
+
+/** Adds a row of the picture to the sums, `factor` pixels to each. The small factors are written out: this touches every pixel of a picture. */
+function addRow(luma: Uint8Array, from: number, factor: number, into: Int32Array): void {
+  const width = into.length;
+  let at = from;
+  if (factor === 2) {
+    for (let x = 0; x < width; x++, at += 2) {
+      into[x] = (into[x] as number) + (luma[at] as number) + (luma[at + 1] as number);
+    }
+  } else if (factor === 3) {
+    for (let x = 0; x < width; x++, at += 3) {
+      into[x] = (into[x] as number) + (luma[at] as number) + (luma[at + 1] as number) + (luma[at + 2] as number);
+    }
+  } else if (factor === 4) {
+    for (let x = 0; x < width; x++, at += 4) {
+      into[x] =
+        (into[x] as number) +
+        (luma[at] as number) +
+        (luma[at + 1] as number) +
+        (luma[at + 2] as number) +
+        (luma[at + 3] as number);
+    }
+  } else {
     for (let x = 0; x < width; x++) {
       let sum = 0;
-      let at = y * factor * stride + x * factor;
-      for (let row = 0; row < factor; row++) {
-        for (let column = 0; column < factor; column++) sum += luma[at + column] as number;
-        at += stride;
-      }
-      out[y * width + x] = sum * scale;
+      for (let column = 0; column < factor; column++, at++) sum += luma[at] as number;
+      into[x] = (into[x] as number) + sum;
     }
   }
 }

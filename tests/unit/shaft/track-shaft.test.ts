@@ -26,7 +26,7 @@ interface Sequence {
 /** Runs the tracker over drawn pictures; an angle of null draws no shaft. Degrees in, answers out. */
 function run({ angles, level = 90, shaft = 190, extra = [], step = 33, mirrored = false }: Sequence) {
   const random = seeded(5);
-  let state = startShaftTracker({ handed: mirrored ? "left" : "right", keepEvidence: forever });
+  let state = startShaftTracker({ handed: mirrored ? "left" : "right", keepEvidence: forever, lagged: true });
   const now: ShaftInImage[] = [];
   const lagged: (ShaftInImage | null)[] = [];
   angles.forEach((angle, i) => {

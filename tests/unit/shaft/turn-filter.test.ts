@@ -11,7 +11,7 @@ import { seeded } from "./draw-picture.ts";
 
 const randomFilter = (seed: number): TurnFilter => {
   const random = seeded(seed);
-  const filter = makeTurnFilter(arrivalOdds(60, "right", shaftTuning));
+  const filter = makeTurnFilter(arrivalOdds(60, "right", shaftTuning).low);
   for (let i = 0; i < filter.belief.length; i++) filter.belief[i] = random() / filter.belief.length;
   filter.absent = random();
   return filter;
@@ -40,7 +40,7 @@ test.each([0.004, 0.033, 0.2])("T14 the step back is the adjoint of the step on 
 });
 
 test("T15 what is not seen coasts on at its rate", () => {
-  const filter = makeTurnFilter(arrivalOdds(240, "right", shaftTuning));
+  const filter = makeTurnFilter(arrivalOdds(240, "right", shaftTuning).low);
   filter.belief.fill(0);
   filter.absent = 0;
   // The ladder's rate of 6 rad/s (index 15), pointing at 0.
