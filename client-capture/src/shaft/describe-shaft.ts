@@ -41,10 +41,12 @@ export function describeShaft(finding: ShaftFinding, reading: FilterReading, tun
     grip: imagePoint(x, y),
     head: seen.leavesPicture ? null : tip,
     angle: radians(angle),
-    sd: radians(Math.hypot(seen.angleSd, tuning.leastSd, blurSd(reading, tuning))),
+    sd: radians(Math.hypot(seen.angleSd, tuning.leastSd, blurSd(reading, tuning), tuning.doubtSd * (1 - reading.mass))),
     angularRate: radiansPerSecond(reading.rate),
     offsetSd: pixels(seen.acrossSd),
-    headSd: seen.leavesPicture ? null : pixels(tuning.headSd * hands.torso),
+    headSd: seen.leavesPicture
+      ? null
+      : pixels(tuning.headSd * hands.torso * (1 + Math.abs(reading.rate) * tuning.headRate)),
     rodSeen: seen.rodSeen,
   };
 }

@@ -45,16 +45,21 @@ export function fitCandidate(sight: ShaftSight, picture: Picture, candidate: Can
   const fitted = fit !== null && Math.abs(wrapAngle(radians(fit.angle - angle))) < farthestTurn;
   const line = fitted ? fit : guess;
   const along = (hands.x - line.x) * Math.cos(line.angle) + (hands.y - line.y) * Math.sin(line.angle);
+  // A rod lies beside the shaft, not in it: what is seen is partly the one and partly the other.
+  const beside = candidate.through > tuning.rodEvidence;
   return {
     x: line.x + Math.cos(line.angle) * along,
     y: line.y + Math.sin(line.angle) * along,
     sweepAngle: angle,
     angle: wrapAngle(radians(line.angle)),
-    angleSd: fitted ? fit.angleSd : 0.03,
-    acrossSd: fitted ? fit.acrossSd : work.factor,
+    angleSd: Math.hypot(fitted ? fit.angleSd : tuning.unfittedSd, beside ? tuning.rodSd : 0),
+    acrossSd: Math.hypot(
+      fitted ? fit.acrossSd : 2 * work.factor,
+      hands.torso * (beside ? tuning.rodAcross : tuning.leastAcross),
+    ),
     end: end - along,
     evidence,
-    rodSeen: sight.rod !== null && candidate.through > tuning.rodEvidence,
+    rodSeen: sight.rod !== null && beside,
     fitted,
     leavesPicture: isNearBorder(
       picture,

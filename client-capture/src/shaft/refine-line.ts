@@ -1,5 +1,6 @@
 import type { Picture } from "../picture/picture.ts";
 import type { RodColour } from "./learn-rod-colour.ts";
+import { fitStraight, makeStationReadings } from "./fit-straight.ts";
 import { rodLikeness } from "./rod-likeness.ts";
 
 /** A straight stretch in the picture: a point on it, its direction, and where along the direction it begins and ends. In pixels. */
@@ -11,7 +12,7 @@ export interface LineGuess {
   to: number;
 }
 
-/** What the fit gives. `across` is the shift of (x, y) along the normal (-sin, cos) that was found. In pixels and radians. */
+/** What the fit gives, in pixels and radians; `acrossSd` is that of the line's place at (x, y). */
 export interface LineFit {
   x: number;
   y: number;
@@ -33,10 +34,7 @@ const nearness = (round: number): number => (round === 0 ? 0.05 : round === 1 ? 
 const rodWeight = 1;
 const profileReach = 16;
 const profile = new Float64Array(2 * profileReach + 1);
-const along = new Float64Array(stations);
-const found = new Float64Array(stations);
-const strength = new Float64Array(stations);
-const weight = new Float64Array(stations);
+const readings = makeStationReadings(stations);
 
 /**
  * Fits a straight line to the middles of a thin thing near `guess`: at stations along it the profile across is read at full resolution, its
@@ -55,11 +53,11 @@ export function refineLine(picture: Picture, guess: LineGuess, torso: number, ro
     const sin = Math.sin(angle);
     for (let i = 0; i < stations; i++) {
       const r = from + ((i + 0.5) / stations) * (to - from);
-      along[i] = r;
+      readings.along[i] = r;
       readProfile(picture, rod, x + cos * r, y + sin * r, cos, sin, spread, reach + flank);
-      strength[i] = findMiddle(i, reach, flank, spread);
+      readings.strength[i] = findMiddle(i, reach, flank, spread);
     }
-    const line = fitLine(from, to);
+    const line = fitStraight(readings, (from + to) / 2);
     if (line === null) return round === 0 ? null : fit;
     const middle = (from + to) / 2;
     const shift = line.across - line.turn * middle;
@@ -150,106 +148,6 @@ function findMiddle(station: number, reach: number, flank: number, spread: numbe
     moment += lift * q;
     mass += lift;
   }
-  found[station] = (bestAt + (mass > 0 ? moment / mass : 0)) * spread;
+  readings.found[station] = (bestAt + (mass > 0 ? moment / mass : 0)) * spread;
   return bestSign * best;
-}
-
-interface StraightFit {
-  across: number;
-  turn: number;
-  angleSd: number;
-  acrossSd: number;
-  residual: number;
-  support: number;
-  contrast: number;
-}
-
-function fitLine(from: number, to: number): StraightFit | null {
-  const middle = (from + to) / 2;
-  let across = 0;
-  let turn = 0;
-  let scale = Infinity;
-  let squares = 0;
-  let w = 0;
-  let wrr = 0;
-  for (let round = 0; round < 4; round++) {
-    w = 0;
-    let wr = 0;
-    wrr = 0;
-    let wq = 0;
-    let wrq = 0;
-    squares = 0;
-    for (let i = 0; i < stations; i++) {
-      const s = strength[i] as number;
-      if (s === 0) {
-        weight[i] = 0;
-        continue;
-      }
-      const r = (along[i] as number) - middle;
-      const q = found[i] as number;
-      const away = (q - across - turn * r) / scale;
-      const k = Math.min(Math.abs(s), 30) / (1 + (scale === Infinity ? 0 : away * away));
-      weight[i] = k;
-      w += k;
-      wr += k * r;
-      wrr += k * r * r;
-      wq += k * q;
-      wrq += k * r * q;
-    }
-    const determinant = w * wrr - wr * wr;
-    if (!(determinant > 1e-6 * w * w)) return null;
-    across = (wq * wrr - wrq * wr) / determinant;
-    turn = (w * wrq - wr * wq) / determinant;
-    for (let i = 0; i < stations; i++) {
-      const away = (found[i] as number) - across - turn * ((along[i] as number) - middle);
-      squares += (weight[i] as number) * away * away;
-    }
-    scale = Math.max(0.35, 1.2 * Math.sqrt(squares / w));
-  }
-  let support = 0;
-  let contrast = 0;
-  for (let i = 0; i < stations; i++) {
-    if (strength[i] === 0) continue;
-    const away = ((found[i] as number) - across - turn * ((along[i] as number) - middle)) / scale;
-    if (away * away > 4) continue;
-    support++;
-    contrast += strength[i] as number;
-  }
-  if (support < stations / 5) return null;
-  const residual = Math.sqrt(squares / w);
-  // Neighbouring stations share pixels: count one independent reading for every three pixels of line.
-  const independent = Math.max(3, Math.min(support, (to - from) / 3));
-  const acrossSd = Math.sqrt(squares / w / independent + 0.01);
-  const angleSd = Math.hypot(acrossSd / Math.sqrt(wrr / w), 0.25 * halvesApart(middle));
-  return { across, turn, angleSd, acrossSd, residual, support: support / stations, contrast: contrast / support };
-}
-
-/**
- * How far the turns of the line's near and far halves differ, radians. Each half's turn has the error of the whole's times sqrt 8, their
- * difference four times it: a quarter of the difference is a reading of the error that also sees what crosses or runs beside the line.
- */
-function halvesApart(middle: number): number {
-  const near = turnOf(0, stations / 2, middle);
-  const far = turnOf(stations / 2, stations, middle);
-  return near === null || far === null ? 0 : Math.abs(near - far);
-}
-
-function turnOf(first: number, last: number, middle: number): number | null {
-  let w = 0;
-  let wr = 0;
-  let wq = 0;
-  let wrr = 0;
-  let wrq = 0;
-  for (let i = first; i < last; i++) {
-    const k = weight[i] as number;
-    const r = (along[i] as number) - middle;
-    const q = found[i] as number;
-    w += k;
-    wr += k * r;
-    wq += k * q;
-    wrr += k * r * r;
-    wrq += k * r * q;
-  }
-  const determinant = w * wrr - wr * wr;
-  return determinant > 1e-6 * w * w && w > 0 ? (w * wrq - wr * wq) / determinant : null;
 }

@@ -116,11 +116,21 @@ export const shaftTuning = {
   predictedSpread: 0.2,
   predictedSd: 0.06,
   /** Error that no fit gets under (a shaft is not perfectly straight, a lens not perfectly rectilinear), radians. */
-  leastSd: 0.006,
+  leastSd: 0.003,
+  /** Error of a line that the fit could not carry, radians. */
+  unfittedSd: 0.03,
+  /** Error of the angle and across (torso lengths) where a rod seems to lie beside the shaft; across without one. */
+  rodSd: 0.008,
+  rodAcross: 0.018,
+  leastAcross: 0.005,
+  /** Error at no odds at all for the direction shown, radians; it counts by the odds that are elsewhere. */
+  doubtSd: 0.12,
   /** Seconds of exposure that a turning shaft's error is reckoned with: what a quarter of it turns is added to the error. */
   blurSeconds: 0.0004,
   /** Error of the head's place along the shaft, and how near to the border a run's end is no head, torso lengths. */
-  headSd: 0.08,
+  headSd: 0.1,
+  /** Growth of the head's error with the turning rate, seconds: a fast head is a smear. */
+  headRate: 0.03,
   borderShare: 0.08,
   /** Turning rate from which an unseen shaft is put down to blur, radians a second; visibility under which hands count as hidden. */
   fastRate: 8,
