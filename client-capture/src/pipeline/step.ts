@@ -26,6 +26,7 @@ export function startStep(configuration: Configuration, keepFor: Milliseconds): 
       handed: configuration.settings.handed,
       keepEvidence: keepFor,
       rodColour: configuration.rod?.colour ?? null,
+      rodAlong: configuration.settings.rodBeyondButt > 0,
     }),
     after: startAfterShaft(configuration),
   };

@@ -39,12 +39,12 @@ export function describeShaft(finding: ShaftFinding, reading: FilterReading, tun
     status: "tracked",
     t,
     grip: imagePoint(x, y),
-    head: seen.leavesPicture ? null : tip,
+    head: seen.headHidden ? null : tip,
     angle: radians(angle),
     sd: radians(Math.hypot(seen.angleSd, tuning.leastSd, blurSd(reading, tuning), tuning.doubtSd * (1 - reading.mass))),
     angularRate: radiansPerSecond(reading.rate),
     offsetSd: pixels(seen.acrossSd),
-    headSd: seen.leavesPicture
+    headSd: seen.headHidden
       ? null
       : pixels(tuning.headSd * hands.torso * (1 + Math.abs(reading.rate) * tuning.headRate)),
     rodSeen: seen.rodSeen,

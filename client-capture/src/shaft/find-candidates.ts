@@ -9,6 +9,8 @@ export interface Candidate {
   end: number;
   /** Evidence on the far side of the hands. */
   through: number;
+  /** Whether it was seen on the far side of the hands only: `offset` and `end` are then of the opposite direction. */
+  borrowed: boolean;
 }
 
 /** The sweep's best directions, best first, at least `candidateApart` from each other. At most `most` of them. */
@@ -29,12 +31,15 @@ export function findCandidates(sweep: LineSweep, most: number, tuning: ShaftTuni
     }
     if (best < 0) break;
     chosen.push(best);
+    const borrowed = sweep.borrowed[best] === 1;
+    const seen = borrowed ? (best + directions / 2) % directions : best;
     taken.push({
       angle: best * step,
       evidence: top,
-      offset: sweep.offset[best] as number,
-      end: sweep.end[best] as number,
-      through: sweep.through[best] as number,
+      offset: sweep.offset[seen] as number,
+      end: sweep.end[seen] as number,
+      through: sweep.through[seen] as number,
+      borrowed,
     });
   }
   return taken;

@@ -19,8 +19,8 @@ export interface FittedCandidate {
   readonly end: number;
   readonly evidence: number;
   readonly rodSeen: boolean;
-  /** Whether the run goes on to the picture's border, so that its end is not the head. */
-  readonly leavesPicture: boolean;
+  /** Whether the run's end is not the head: it goes on to the picture's border, or lies on the rod's side. */
+  readonly headHidden: boolean;
   /** Whether the fit at full resolution carried it; otherwise it is as coarse as the sweep. */
   readonly fitted: boolean;
 }
@@ -31,7 +31,9 @@ const farthestTurn = radiansFromDegrees(degrees(5));
 export function fitCandidate(sight: ShaftSight, picture: Picture, candidate: Candidate): FittedCandidate {
   const { work, window, tuning } = sight;
   const hands = sight.hands.now;
-  const { angle, evidence } = candidate;
+  const { evidence, borrowed } = candidate;
+  // What was seen on the far side only is fitted there, and turned about at the end.
+  const angle = borrowed ? candidate.angle + Math.PI : candidate.angle;
   const offset = candidate.offset * work.factor;
   const end = candidate.end * work.factor;
   const guess = {
@@ -46,12 +48,12 @@ export function fitCandidate(sight: ShaftSight, picture: Picture, candidate: Can
   const line = fitted ? fit : guess;
   const along = (hands.x - line.x) * Math.cos(line.angle) + (hands.y - line.y) * Math.sin(line.angle);
   // A rod lies beside the shaft, not in it: what is seen is partly the one and partly the other.
-  const beside = candidate.through > tuning.rodEvidence;
+  const beside = sight.rodAlong || candidate.through > tuning.rodEvidence;
   return {
     x: line.x + Math.cos(line.angle) * along,
     y: line.y + Math.sin(line.angle) * along,
-    sweepAngle: angle,
-    angle: wrapAngle(radians(line.angle)),
+    sweepAngle: candidate.angle,
+    angle: wrapAngle(radians(borrowed ? line.angle + Math.PI : line.angle)),
     angleSd: Math.hypot(fitted ? fit.angleSd : tuning.unfittedSd, beside ? tuning.rodSd : 0),
     acrossSd: Math.hypot(
       fitted ? fit.acrossSd : 2 * work.factor,
@@ -59,14 +61,16 @@ export function fitCandidate(sight: ShaftSight, picture: Picture, candidate: Can
     ),
     end: end - along,
     evidence,
-    rodSeen: sight.rod !== null && beside,
+    rodSeen: borrowed || (sight.rod !== null && candidate.through > tuning.rodEvidence),
     fitted,
-    leavesPicture: isNearBorder(
-      picture,
-      line.x + Math.cos(line.angle) * end,
-      line.y + Math.sin(line.angle) * end,
-      tuning.borderShare * hands.torso,
-    ),
+    headHidden:
+      borrowed ||
+      isNearBorder(
+        picture,
+        line.x + Math.cos(line.angle) * end,
+        line.y + Math.sin(line.angle) * end,
+        tuning.borderShare * hands.torso,
+      ),
   };
 }
 

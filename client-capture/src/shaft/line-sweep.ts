@@ -24,6 +24,8 @@ export interface LineSweep {
   readonly through: Float32Array;
   /** Share of the line that was not there before, 0 to 1. */
   readonly fresh: Float32Array;
+  /** 1 where the evidence is the opposite direction's, of the rod or of the shaft (`borrowFromRod`). */
+  readonly borrowed: Uint8Array;
   readonly strip: Strip;
 }
 
@@ -33,7 +35,8 @@ export interface SweepLook {
   readonly still: number;
   readonly hands: HandsTrack;
   readonly marks: BodyMarks;
-  /** Whether the rod's colour is known, so that what runs through on both sides is the rod. */
+  /** Whether a rod lies along the shaft, and whether its colour is known, so that what runs through on both sides is the rod. */
+  readonly rodAlong: boolean;
   readonly rodKnown: boolean;
   /** The hands' place from the window's middle, working pixels. */
   readonly awayX: number;
@@ -52,6 +55,7 @@ export function makeLineSweep(half: number, tuning: ShaftTuning): LineSweep {
     end: list(),
     through: list(),
     fresh: list(),
+    borrowed: new Uint8Array(directions),
     strip: makeStrip(half),
   };
 }
@@ -98,10 +102,15 @@ function sweepDirection(
   strip.priorMiddle = middle;
   strip.priorSd = sd * torso;
   // What runs through on both sides speaks against a still line; a moving one may be the rod out of the butt.
-  strip.throughWeight = look.rodKnown ? -tuning.rodThroughWeight : tuning.throughWeight * look.still;
+  strip.throughWeight = throughWeight(look, tuning);
   sumStrip(strip, window);
   judgeStrip(strip, look.still, tuning);
   distrustBody(strip, window, look.marks);
   takeBestLine(sweep, window, direction, 1, tuning);
   takeBestLine(sweep, window, direction + sweep.directions / 2, -1, tuning);
+}
+
+function throughWeight({ rodKnown, rodAlong, still }: SweepLook, tuning: ShaftTuning): number {
+  if (rodKnown) return -tuning.rodThroughWeight;
+  return rodAlong ? 0 : tuning.throughWeight * still;
 }

@@ -1,6 +1,7 @@
 import type { Milliseconds } from "@overcue/shared-geometry/units";
 import type { Body } from "../pipeline/body.ts";
 import type { Picture } from "../picture/picture.ts";
+import { borrowFromRod } from "./borrow-from-rod.ts";
 import type { RodColour } from "./learn-rod-colour.ts";
 import { cutLineWindow, makeLineWindow, type LineWindow } from "./line-window.ts";
 import { makeLineSweep, sweepLines, type LineSweep } from "./line-sweep.ts";
@@ -16,6 +17,8 @@ export interface ShaftSight {
   readonly tuning: ShaftTuning;
   readonly workingTorso: number;
   readonly rod: RodColour | null;
+  /** Whether a rod lies along the shaft and out of the butt. */
+  readonly rodAlong: boolean;
   readonly window: LineWindow;
   readonly sweep: LineSweep;
   readonly work: WorkPicture;
@@ -28,13 +31,19 @@ export interface ShaftSight {
 }
 
 /** `workingTorso`: how many working pixels a torso takes at most. */
-export function openSight(tuning: ShaftTuning, workingTorso: number, rod: RodColour | null): ShaftSight {
+export function openSight(
+  tuning: ShaftTuning,
+  workingTorso: number,
+  rod: RodColour | null,
+  rodAlong: boolean,
+): ShaftSight {
   const half = Math.ceil(workingTorso * tuning.reach * 1.05) + 8;
   const sweep = makeLineSweep(half, tuning);
   return {
     tuning,
     workingTorso,
     rod,
+    rodAlong,
     window: makeLineWindow(half),
     sweep,
     work: emptyWorkPicture(),
@@ -71,11 +80,13 @@ export function lookForShaft(sight: ShaftSight, picture: Picture, t: Millisecond
     still,
     hands: sight.hands,
     marks: sight.marks,
+    rodAlong: sight.rodAlong,
     rodKnown: sight.rod !== null,
     awayX: hands.x / work.factor - 0.5 - centreX,
     awayY: hands.y / work.factor - 0.5 - centreY,
   };
   sweepLines(sweep, window, hands.torso / work.factor, look, tuning);
+  if (sight.rodAlong) borrowFromRod(sweep, tuning.borrowCost);
   const repeated = still * (1 - Math.min(1, elapsed / tuning.stillLook));
   for (let i = 0; i < sweep.directions; i++) sight.novelty[i] = 1 - repeated * (1 - (sweep.fresh[i] as number));
   feedBackground(background, work, hands.x, hands.y, elapsed, tuning.backgroundTime);

@@ -60,6 +60,8 @@ export const shaftTuning = {
   /** With the rod's colour known: share of the far side's evidence that speaks for a line, and what makes the rod count as seen, nats. */
   rodThroughWeight: 0.5,
   rodEvidence: 4,
+  /** With a rod along the shaft: what evidence on the far side of the hands is worth less than on the near one, nats. */
+  borrowCost: 2,
   /** Hands' way from their mean place, torso lengths, at which what stands still stops counting. */
   stillReach: 0.12,
   /** How far a line is trusted that lies over a leg, an arm, the trunk, 0 to 1. Up: finds a shaft in front of them, and their edges. */

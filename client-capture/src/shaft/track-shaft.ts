@@ -24,6 +24,8 @@ export interface ShaftTrackerOptions {
   readonly keepEvidence?: Milliseconds;
   /** The practice rod's colour where it was learned (`learnRodColour`); null or absent: go by brightness and motion alone. */
   readonly rodColour?: RodColour | null;
+  /** Whether a practice rod lies along the shaft and out of the butt. Default: where its colour is known. */
+  readonly rodAlong?: boolean;
   /**
    * `live` keeps up with a camera; `leisure` looks finer and everywhere, for a clip. Default: `leisure` where evidence is kept without
    * end, `live` otherwise.
@@ -82,6 +84,7 @@ export function startShaftTracker(options: ShaftTrackerOptions): ShaftTrackerSta
     tuning,
     leisure ? tuning.workingTorsoAtLeisure : tuning.workingTorso,
     options.rodColour ?? null,
+    options.rodAlong ?? (options.rodColour ?? null) !== null,
   );
   const arrival = arrivalOdds(sight.sweep.directions, options.handed, tuning);
   return {

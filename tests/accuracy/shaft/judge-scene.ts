@@ -28,7 +28,12 @@ export interface JudgeOptions {
 export function judgeScene(settings: SceneSettings, seed: number, options: JudgeOptions): Tallies {
   const tallies: Tallies = { now: emptyTally(), lagged: emptyTally(), full: emptyTally(), HoughLinesP: emptyTally() };
   const facts = new Map<number, Fact>();
-  let tracker = startShaftTracker({ handed: settings.camera.handed, keepEvidence: milliseconds(1e9), lagged: true });
+  let tracker = startShaftTracker({
+    handed: settings.camera.handed,
+    keepEvidence: milliseconds(1e9),
+    lagged: true,
+    rodAlong: settings.club.rod !== null,
+  });
   for (const frame of renderScene(settings, seed)) {
     if (frame.index >= options.mostFrames) break;
     const fact = factOf(frame);
