@@ -87,7 +87,7 @@ export function lookForShaft(sight: ShaftSight, picture: Picture, t: Millisecond
   };
   sweepLines(sweep, window, hands.torso / work.factor, look, tuning);
   if (sight.rodAlong) borrowFromRod(sweep, tuning.borrowCost);
-  const repeated = still * (1 - Math.min(1, elapsed / tuning.stillLook));
+  const repeated = still * (1 - tuning.stillWeight * Math.min(1, elapsed / tuning.stillLook));
   for (let i = 0; i < sweep.directions; i++) sight.novelty[i] = 1 - repeated * (1 - (sweep.fresh[i] as number));
   feedBackground(background, work, hands.x, hands.y, elapsed, tuning.backgroundTime);
   return true;

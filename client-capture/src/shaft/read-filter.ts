@@ -5,7 +5,7 @@ export interface FilterReading {
   /** Radians, (-pi, pi] not guaranteed. */
   angle: number;
   rate: number;
-  /** Share of all odds within `near` of the direction. */
+  /** Share of all odds within twice `near` of the direction: what lies farther off is another line, or none. */
   mass: number;
   /** Standard deviation of the direction among those, radians. */
   spread: number;
@@ -50,12 +50,14 @@ export function readFilter(belief: Float32Array, directions: number, absent: num
       rateSum += odds * (turnRates[rate] as number);
     }
   }
+  let wide = 0;
+  for (let k = -2 * reach; k <= 2 * reach; k++) wide += column(bestAt + k);
   const middle = mass > 0 ? mean / mass : 0;
   const variance = mass > 0 ? square / mass - middle * middle : 0;
   return {
     angle: (bestAt + middle) * step,
     rate: mass > 0 ? rateSum / mass : 0,
-    mass,
+    mass: wide,
     spread: Math.sqrt(Math.max(0, variance) + 1 / 12) * step,
     absent,
   };

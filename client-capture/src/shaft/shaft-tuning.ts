@@ -61,7 +61,7 @@ export const shaftTuning = {
   rodThroughWeight: 0.5,
   rodEvidence: 4,
   /** With a rod along the shaft: what evidence on the far side of the hands is worth less than on the near one, nats. */
-  borrowCost: 2,
+  borrowCost: 0.3,
   /** Hands' way from their mean place, torso lengths, at which what stands still stops counting. */
   stillReach: 0.12,
   /** How far a line is trusted that lies over a leg, an arm, the trunk, 0 to 1. Up: finds a shaft in front of them, and their edges. */
@@ -84,8 +84,12 @@ export const shaftTuning = {
   evidenceWeight: 0.7,
   /** Seconds after which a second look at something still counts in full again: until then it is the same look. Up: slower to believe stills. */
   stillLook: 0.25,
+  /** What a look at something that stands still counts against one at something that moves: clutter mostly stands. Up: bolder at address. */
+  stillWeight: 0.45,
   /** Most nats a picture may add: clutter of any strength comes up now and then. Up: bolder, quicker to change its mind. */
-  evidenceCap: 6,
+  evidenceCap: 12,
+  /** Directions so near to each other are taken to see the same line, degrees. Up: steadier, blunter. */
+  peakReach: 4.5,
   /** Chance that the shaft is seen at all in a picture. */
   seenChance: 0.85,
   appear: 1,
@@ -100,7 +104,7 @@ export const shaftTuning = {
   /** The same for hands held high: seldom seen so, and much less certain. */
   highDirection: -1.75,
   highNarrowness: 2,
-  highAnywhere: 0.5,
+  highAnywhere: 0.3,
   /** How high the hands are from hips (0) to shoulders (1) where they begin to count as high, and where they wholly do. */
   highFrom: 0.35,
   highTo: 0.85,
@@ -109,7 +113,7 @@ export const shaftTuning = {
   /** Wander of the direction beyond its rate, radians per square root of a second. */
   wander: 0.1,
   /** Half width of the stretch of directions whose odds are counted together, radians. */
-  nearMass: 0.1,
+  nearMass: 0.12,
   /** Least odds of that stretch for an answer. Up: more `lost`, fewer wrong. */
   leastMass: 0.6,
   /** How near to the odds' direction a candidate must lie to be the shaft, radians. */
@@ -126,7 +130,7 @@ export const shaftTuning = {
   rodAcross: 0.018,
   leastAcross: 0.005,
   /** Error at no odds at all for the direction shown, radians; it counts by the odds that are elsewhere. */
-  doubtSd: 0.12,
+  doubtSd: 0.15,
   /** Seconds of exposure that a turning shaft's error is reckoned with: what a quarter of it turns is added to the error. */
   blurSeconds: 0.0004,
   /** Error of the head's place along the shaft, and how near to the border a run's end is no head, torso lengths. */

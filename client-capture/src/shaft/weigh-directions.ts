@@ -8,7 +8,8 @@ const histogram = new Uint16Array(bins);
 /**
  * Likelihood of the picture for each direction of the sweep, against "no shaft there" as 1; 1 where nobody looked. What counts as more than clutter is measured by
  * the picture itself: a level that a tenth of its directions reach, and some more. `novelty`, 0 to 1 for each direction: how
- * far what was seen there is more than another look at the same still thing.
+ * far what was seen there is more than another look at the same still thing. A line's peak speaks for the directions about it as well: where
+ * exactly it comes out among them is chance, and the fit's business.
  */
 export function weighDirections(
   evidence: Float32Array,
@@ -17,15 +18,28 @@ export function weighDirections(
   into: Float32Array,
 ): void {
   const clutter = clutterLevel(evidence, tuning);
+  const reach = Math.round((tuning.peakReach * evidence.length) / 360);
   for (let i = 0; i < evidence.length; i++) {
     const value = evidence[i] as number;
     if (Number.isNaN(value)) {
       into[i] = 1;
       continue;
     }
-    const gain = (novelty[i] as number) * Math.min(tuning.evidenceWeight * (value - clutter), tuning.evidenceCap);
+    const height = tuning.evidenceWeight * (peakAbout(evidence, i, reach) - clutter);
+    const gain = (novelty[i] as number) * Math.min(height, tuning.evidenceCap);
     into[i] = 1 - tuning.seenChance + tuning.seenChance * Math.exp(gain);
   }
+}
+
+/** The greatest evidence within `reach` directions of one. */
+function peakAbout(evidence: Float32Array, direction: number, reach: number): number {
+  const count = evidence.length;
+  let peak = -Infinity;
+  for (let k = -reach; k <= reach; k++) {
+    const value = evidence[(direction + k + count) % count] as number;
+    if (value > peak) peak = value;
+  }
+  return peak;
 }
 
 /** Evidence that this picture's clutter reaches by itself. */
