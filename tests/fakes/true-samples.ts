@@ -52,6 +52,7 @@ export function* trueSamples(
               },
               covariance,
             },
+      alone: null,
       tracked: club !== null,
       hands: { place, sd: Math.max(noise.grip, floor) },
       leadShoulderZ: { value: shaken(body.leadShoulder.z, noise.body), sd: Math.max(noise.body, floor) },

@@ -9,6 +9,7 @@ import { runSwingClock, startSwingClock } from "../swing/swing-clock.ts";
 import { cameraFor } from "./camera-for.ts";
 import type { Configuration } from "./configuration.ts";
 import { liftAgain } from "./lift-again.ts";
+import { liftAlone } from "./lift-alone.ts";
 import type { StepOutput } from "./step.ts";
 import { swingSample } from "./swing-sample.ts";
 
@@ -40,10 +41,11 @@ export function goOverShafts(
   const { settings } = configuration;
   const first = outputs[0];
   if (first === undefined) return { shafts, worlds: [], reps: [] };
+  const through = configuration.spread ?? exactCamera(cameraFor(configuration, first.picture));
   const worlds = liftAgain(
     shafts,
     outputs.map(({ inWorld, swing }) => ({ inWorld, resting: swing.phase === "still" })),
-    configuration.spread ?? exactCamera(cameraFor(configuration, first.picture)),
+    through,
     settings,
   );
   const reps: FinishedRep[] = [];
@@ -51,7 +53,9 @@ export function goOverShafts(
   outputs.forEach(({ t, inWorld }, at) => {
     const shaft = shafts[at];
     if (shaft === undefined) return;
-    const timed = runSwingClock(clock, swingSample(t, shaft, worlds[at] ?? null, inWorld));
+    const world = worlds[at] ?? null;
+    const alone = liftAlone({ shaft, body: inWorld, resting: false }, through, settings, world);
+    const timed = runSwingClock(clock, swingSample(t, shaft, world, inWorld, alone));
     clock = timed.state;
     if (timed.output.finished !== null) reps.push(timed.output.finished);
   });

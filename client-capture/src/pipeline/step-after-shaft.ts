@@ -1,3 +1,4 @@
+import { exactCamera } from "@overcue/shared-geometry/camera-spread";
 import { gripToHead } from "@overcue/shared-geometry/grip-convention";
 import type { Calibration } from "@overcue/shared-geometry/camera";
 import type { ReadOuts } from "@overcue/shared-geometry/read-outs";
@@ -10,6 +11,7 @@ import type { Body } from "./body.ts";
 import { cameraFor } from "./camera-for.ts";
 import type { Configuration } from "./configuration.ts";
 import { handsStatus, type HandsStatus } from "./hands-status.ts";
+import { liftAlone } from "./lift-alone.ts";
 import { liftToWorld, startLift, type LiftState } from "./lift-to-world.ts";
 import { readBands } from "./read-bands.ts";
 import { swingSample } from "./swing-sample.ts";
@@ -59,13 +61,11 @@ export function stepAfterShaft(
   const { settings } = configuration;
   const camera = cameraFor(configuration, picture);
   const inWorld = body === null ? null : bodyInWorld(state.body, body, camera, settings);
-  const world = liftToWorld(
-    state.lift,
-    { shaft: shaft.now, body: inWorld?.output ?? null, resting: state.resting },
-    configuration.spread ?? camera,
-    settings,
-  );
-  const swing = runSwingClock(state.clock, swingSample(t, shaft.now, world.output, inWorld?.output ?? null));
+  const through = configuration.spread ?? exactCamera(camera);
+  const sighting = { shaft: shaft.now, body: inWorld?.output ?? null, resting: state.resting };
+  const world = liftToWorld(state.lift, sighting, through, settings);
+  const alone = liftAlone(sighting, through, settings, world.output);
+  const swing = runSwingClock(state.clock, swingSample(t, shaft.now, world.output, sighting.body, alone));
   return {
     state: {
       configuration,

@@ -10,10 +10,12 @@ export function swingSample(
   seen: ShaftInImage,
   shaft: ShaftInWorld | null,
   body: BodyInWorld | null,
+  alone: ShaftInWorld | null = null,
 ): SwingSample {
   return {
     t,
     shaft,
+    alone,
     tracked: seen.status === "tracked",
     hands: body?.hands ?? null,
     leadShoulderZ: body?.leadShoulderZ ?? null,

@@ -1,6 +1,7 @@
 import { bestSplit } from "./best-split.ts";
 import { dateLow } from "./date-low.ts";
 import { milliseconds, type Metres, type Milliseconds } from "@overcue/shared-geometry/units";
+import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import { fitCrossing, type Crossing, type FitOptions, type SeriesPoint } from "./fit-crossing.ts";
 import type { FollowedSample } from "./follow-swing.ts";
@@ -98,10 +99,10 @@ interface RepSeries {
 
 function seriesOf(samples: readonly FollowedSample[], gripToHead: Metres): RepSeries {
   const series: RepSeries = { elevation: [], headX: [], handAboveShoulder: [], handsBehindThigh: [] };
-  for (const { t, shaft, angleSd, leadShoulderZ, trailThighX } of samples) {
+  for (const { t, shaft, hanging, angleSd, leadShoulderZ, trailThighX } of samples) {
+    if (hanging !== null) series.elevation.push({ t, value: elevationOf(hanging), sd: elevationSd(hanging) });
     if (shaft === null) continue;
     const variance = (index: number): number => Math.sqrt(Math.max(0, shaft.covariance[index] ?? 0));
-    series.elevation.push({ t, value: Math.asin(Math.min(1, Math.max(-1, shaft.toHead.z))), sd: variance(24) });
     series.headX.push({
       t,
       value: shaft.grip.x + gripToHead * shaft.toHead.x,
@@ -125,6 +126,9 @@ function seriesOf(samples: readonly FollowedSample[], gripToHead: Metres): RepSe
   }
   return series;
 }
+
+const elevationOf = ({ toHead }: ShaftInWorld): number => Math.asin(Math.min(1, Math.max(-1, toHead.z)));
+const elevationSd = ({ covariance }: ShaftInWorld): number => Math.sqrt(Math.max(0, covariance[24] ?? 0));
 
 /** `lastingSd`: the part of the error that every sample of the rep shares, in the series' unit. */
 function crossing(

@@ -1,4 +1,5 @@
 import { radians, type Radians } from "@overcue/shared-geometry/units";
+import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
 import { leadHandAboveGrip } from "./lead-hand.ts";
 import { chooseSide, type Side } from "./choose-side.ts";
 import { swingAngleSd, turnFromLow } from "./swing-angle.ts";
@@ -7,6 +8,8 @@ import { swingTuning } from "./swing-tuning.ts";
 
 /** A sample with its swing angle; null where the shaft was not known, or not well enough to count by, or had none. */
 export interface FollowedSample extends SwingSample {
+  /** How the club hung: smoothed by its motion while it is slow, as its own picture shows it while it is fast. */
+  readonly hanging: ShaftInWorld | null;
   readonly angle: Radians | null;
   readonly angleSd: number;
 }
@@ -44,10 +47,12 @@ export function followSwing(
   state: Unrolling,
   sample: SwingSample,
 ): { readonly state: Unrolling; readonly output: FollowedSample } {
-  const { shaft } = sample;
+  // A fast club's turn is smoothed away by the motion about it: then each picture counts for itself where it can.
+  const isFast = Math.abs(state.rate) > swingTuning.aloneRate;
+  const shaft = isFast ? (sample.alone ?? sample.shaft) : (sample.shaft ?? sample.alone);
   const angleSd = shaft === null ? Infinity : swingAngleSd(shaft);
   const turned = shaft === null || angleSd > swingTuning.mostAngleSd ? null : turnFromLow(shaft.toHead);
-  if (turned === null || shaft === null) return { state, output: { ...sample, angle: null, angleSd } };
+  if (turned === null || shaft === null) return { state, output: { ...sample, hanging: shaft, angle: null, angleSd } };
   const { grip } = shaft;
   const hangs = turned < swingTuning.lowClub && grip.z < (state.lowHands?.z ?? 1) + 0.2;
   const seconds = (sample.t - state.t) / 1000;
@@ -82,7 +87,7 @@ export function followSwing(
   const lowHands = hangs ? towards(state.lowHands, grip) : state.lowHands;
   return {
     state: { angle, t: sample.t, side, rate, handsZ: grip.z, handsRise, lowHands },
-    output: { ...sample, angle, angleSd },
+    output: { ...sample, hanging: shaft, angle, angleSd },
   };
 }
 

@@ -20,6 +20,8 @@ export interface Movement {
   readonly tops: readonly Extreme[];
   readonly turns: readonly Extreme[];
   readonly running: Extreme;
+  /** Highest hands going back, lowest coming down, since the club last turned; metres. */
+  readonly hands: number;
   readonly passedLowAt: number | null;
 }
 
@@ -92,6 +94,7 @@ function watchLow(state: Segmenting, sample: FollowedSample, here: Extreme): { s
     tops: [],
     turns: [],
     running: here,
+    hands: handsOf(sample),
     passedLowAt: null,
   };
   return { state: { ...state, movement }, verdict: null };
@@ -112,17 +115,35 @@ function follow(
     return { state: { ...state, movement: null, lastLow: null, forward: null }, verdict: { refused: "too-long" } };
   }
   if (movement.stage === "back") {
-    if (here.angle >= running.angle) return keep({ ...movement, running: here });
-    if (here.angle > running.angle - swingTuning.reversal) return keep(movement);
-    return keep({ ...movement, stage: "down", tops: [...movement.tops, running], running: here });
+    const highest = Math.max(movement.hands, handsOf(sample));
+    if (here.angle >= running.angle) return keep({ ...movement, running: here, hands: highest });
+    const turns =
+      here.angle <= running.angle - swingTuning.reversal && handsOf(sample) <= highest - swingTuning.handsFall;
+    if (!turns) return keep({ ...movement, hands: highest });
+    return keep({
+      ...movement,
+      stage: "down",
+      tops: [...movement.tops, running],
+      running: here,
+      hands: handsOf(sample),
+    });
   }
   if (movement.stage === "down") {
-    if (Math.abs(here.angle) < swingTuning.lowClub || here.angle < 0) {
+    if (here.angle < swingTuning.passesLow) {
       return keep({ ...movement, stage: "through", running: here, passedLowAt: here.t });
     }
-    if (here.angle <= running.angle) return keep({ ...movement, running: here });
-    if (here.angle < running.angle + swingTuning.reversal) return keep(movement);
-    return keep({ ...movement, stage: "back", turns: [...movement.turns, running], running: here });
+    const lowest = Math.min(movement.hands, handsOf(sample));
+    if (here.angle <= running.angle) return keep({ ...movement, running: here, hands: lowest });
+    const turns =
+      here.angle >= running.angle + swingTuning.reversal && handsOf(sample) >= lowest + swingTuning.handsRise;
+    if (!turns) return keep({ ...movement, hands: lowest });
+    return keep({
+      ...movement,
+      stage: "back",
+      turns: [...movement.turns, running],
+      running: here,
+      hands: handsOf(sample),
+    });
   }
   const passedLowAt = movement.passedLowAt ?? here.t;
   const further = here.angle <= running.angle;
@@ -133,6 +154,8 @@ function follow(
   if (!turned && !over) return keep(further ? { ...movement, running: here } : movement);
   return finish(state, movement, passedLowAt, turned ? running.t : sample.t);
 }
+
+const handsOf = ({ hanging }: FollowedSample): number => hanging?.grip.z ?? Number.NaN;
 
 function finish(
   state: Segmenting,

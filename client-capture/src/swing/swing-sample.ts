@@ -17,6 +17,8 @@ export interface Estimated {
 export interface SwingSample {
   readonly t: Milliseconds;
   readonly shaft: ShaftInWorld | null;
+  /** The shaft as this picture alone shows it, its lean perhaps the wrong way round; null where it was not seen, or nobody worked it out. */
+  readonly alone: ShaftInWorld | null;
   /** Whether `shaft` rests on this moment's picture (else on the motion before and after it). */
   readonly tracked: boolean;
   readonly hands: { readonly place: Point<"world">; readonly sd: number } | null;

@@ -13,13 +13,15 @@ export const swingTuning = {
   side: {
     handsAside: 0.08,
     handsPlainlyAside: 0.14,
-    changesBelow: 60 * degree,
-    settlesBelow: 100 * degree,
+    changesBelow: 80 * degree,
+    settlesBelow: 110 * degree,
     missedLow: 0.04,
   },
   /** A club that turns faster than this, radians a second (steadied over so many seconds), swings through the low and does not bounce off it. */
   boundRate: 150 * degree,
   rateMemory: 0.04,
+  /** Faster than this, radians a second, each picture counts for itself. */
+  aloneRate: 300 * degree,
   /** Within this height of the lead shoulder (metres) the hands do not tell whether the club has passed the vertical. */
   shoulderUnsure: 0.1,
   /** About shoulder height the club turns this much for each metre that the hands rise, radians; the rise is steadied over so many seconds. */
@@ -28,15 +30,20 @@ export const swingTuning = {
   /** Turned less than this from hanging, radians, the club has not passed the vertical. */
   leastPastVertical: 70 * degree,
   /** Radians of swing angle under which the club hangs low, as at the ball. Larger: waggles hide more of the true start. */
-  lowClub: 40 * degree,
+  lowClub: 50 * degree,
+  /** Coming down, a club turned less than this from hanging has passed level, and swings through: radians. */
+  passesLow: 75 * degree,
   /** Radians past which a movement may be a backswing. Larger: slower to notice, fewer waggles followed. */
-  leavesLow: 60 * degree,
+  leavesLow: 70 * degree,
   /** Least peak of a rep, radians: a shorter movement is a waggle or a brush. */
-  leastPeak: 75 * degree,
+  leastPeak: 95 * degree,
   /** Least peak of a full swing, radians: below it the rep is a half. */
   fullPeak: 225 * degree,
   /** Radians by which the swing angle must come back from its extreme to count as a reversal. Larger: deaf to noise, and to small pumps. */
   reversal: 22 * degree,
+  /** What the hands must have come down by for a top, and go up again by for a pump, metres: the angle alone is noisy where the club stands upright. */
+  handsFall: 0.06,
+  handsRise: 0.1,
   /** Least travel of the hands from where they were at address to the peak, metres. Larger: rejects re-grips and very short half swings. */
   leastHandTravel: 0.22,
   /** Most that the feet may shift within a rep, metres. */
