@@ -3,6 +3,7 @@ import { answerOf } from "./filter-answer.ts";
 import type { ShaftMotion } from "./filter-motion.ts";
 import { startMotion } from "./filter-start.ts";
 import { stepMotion } from "./filter-step.ts";
+import { filterTuning } from "./filter-tuning.ts";
 import { gripToHead } from "./grip-convention.ts";
 import { leanSd } from "./lean-sd.ts";
 import { followPaths, oddsOfLeans, startPaths, type LeanPaths } from "./lean-paths.ts";
@@ -54,7 +55,8 @@ export function filterShaft(
   const observation = uprightOf(t, seen, through);
   const camera = through.upright;
   const length = gripToHead(settings);
-  const node = observation && nextNode(state.paths?.node ?? null, observation, camera, length);
+  const newest = observation && nextNode(state.paths?.node ?? null, observation, camera, length);
+  const node = newest && { ...newest, pace: Math.max(newest.pace, filterTuning.leastTurnPace) };
   const paths = node ? (state.paths ? followPaths(state.paths, node) : startPaths(node)) : state.paths;
   const lean: WeighedLean | null = node && paths ? weighedOf(node, oddsOfLeans(paths, null)) : null;
   const depthSd = observation?.depth.sd ?? state.depthSd;

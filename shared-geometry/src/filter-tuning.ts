@@ -8,11 +8,14 @@ export const filterTuning = {
   /** Acceleration of the hands that is not foreseen, m/s2: at rest, for each m/s of their pace, and for its square. */
   handUnrest: [0.3, 0.9, 0.5],
   /** Such an acceleration lasts for this much of a turn (radians at the pace), within these bounds, seconds. */
-  unrestTurn: 0.4,
-  leastUnrest: 0.04,
+  unrestTurn: 0.8,
+  leastUnrest: 0.1,
   mostUnrest: 0.4,
   /** Where only the past is known, the pace dies away over this long, seconds. */
   paceLasts: 0.6,
+  /** And it is no less than this, rad/s and m/s: a swing may set off at any time. Higher follows a start faster and smooths less at rest. */
+  leastTurnPace: 1.5,
+  leastHandPace: 1,
   /** Where all is known, the pace counts this far to either side, seconds. */
   paceWithin: 0.25,
   /** One sd of speed (m/s) and turn (rad/s) at the first picture. */
@@ -26,6 +29,8 @@ export const filterTuning = {
   errorsLast: 0.04,
   /** Beyond this many sds (of five numbers together) a picture pulls no harder. */
   robustBeyond: 3.5,
+  /** Beyond this many of its own sds from what all pictures say, a picture loses weight altogether: the line was another one. */
+  distrustBeyond: 10,
   /** A picture's own lean is looked for about the lean that all pictures make likeliest: within this, one sd, radians. */
   chosenLeanSd: 0.35,
   /** Hands under and over these heights (metres) are low and high, over a span of so many metres. */

@@ -12,7 +12,7 @@ import type { ShaftInWorld } from "./world-shaft.ts";
 export function updateMotion(motion: ShaftMotion, sight: ShaftInWorld, widen: number): ShaftMotion {
   const away = errorBetween(motion, { ...motion, grip: sight.grip, toHead: sight.toHead });
   const rows = sightRows(motion.toHead);
-  const miss = rows.map((row) => row.reduce((sum, value, index) => sum + value * (away[index] ?? 0), 0));
+  const miss = rows.map((row) => dot(row, away));
   const carried = rows.map((row) => timesRow(motion.covariance, row));
   const stated = sightSpread(sight);
   // The lower half and its mirror: rounding must not part them.
@@ -49,6 +49,23 @@ export function updateMotion(motion: ShaftMotion, sight: ShaftInWorld, widen: nu
     }
   }
   return correctMotion({ ...motion, covariance }, error);
+}
+
+/** How far a sight lies from a motion, in its own standard deviations. */
+export function missInSds(motion: ShaftMotion, sight: ShaftInWorld): number {
+  const away = errorBetween(motion, { ...motion, grip: sight.grip, toHead: sight.toHead });
+  const miss = sightRows(motion.toHead).map((row) => dot(row, away));
+  const stated = sightSpread(sight);
+  const spread = new Matrix(5, 5);
+  for (let i = 0; i < 5; i++) {
+    for (let j = 0; j <= i; j++) {
+      spread.set(i, j, stated[5 * i + j] ?? 0);
+      spread.set(j, i, stated[5 * i + j] ?? 0);
+    }
+  }
+  const factor = new CholeskyDecomposition(spread);
+  if (!factor.isPositiveDefinite()) return 0;
+  return Math.sqrt(Math.max(0, dot(miss, factor.solve(Matrix.columnVector(miss)).to1DArray())));
 }
 
 function timesRow(covariance: Float64Array, row: Float64Array): Float64Array {

@@ -1,6 +1,6 @@
 import { filterTuning } from "./filter-tuning.ts";
 import { leanCount, leanStep, type LeanNode } from "./lean-node.ts";
-import { goOn, oddsOf, type EvenTurn } from "./lean-turn.ts";
+import { goOn, oddsAfter, type EvenTurn } from "./lean-turn.ts";
 
 /** Odds of every pair of leans, of the picture before (rows) and of this one (columns), by all pictures so far; one row where there is none before. */
 export interface LeanPaths {
@@ -10,30 +10,35 @@ export interface LeanPaths {
 }
 
 /** Pairs with less than this share of the best one's odds are not followed. */
-const worthFollowing = 1e-6;
+const worthFollowing = 1e-5;
 
 export const startPaths = (node: LeanNode): LeanPaths => ({ before: null, node, odds: scaled(node.weights.slice()) });
 
 /** The odds after one more picture: every pair goes on evenly into every lean of the next. */
 export function followPaths(paths: LeanPaths, next: LeanNode): LeanPaths {
   const odds = new Float64Array(leanCount * leanCount);
-  eachTurn(paths, next, (row, column, k, likelihood) => {
-    const index = column * leanCount + k;
-    odds[index] =
-      (odds[index] ?? 0) + (paths.odds[row * leanCount + column] ?? 0) * likelihood * (next.weights[k] ?? 0);
+  eachPair(paths, next, (row, column, likelihoods) => {
+    const own = paths.odds[row * leanCount + column] ?? 0;
+    const first = column * leanCount;
+    for (let k = 0; k < leanCount; k++) odds[first + k] = (odds[first + k] ?? 0) + own * (likelihoods[k] ?? 0);
   });
+  for (let index = 0; index < odds.length; index++) {
+    odds[index] = (odds[index] ?? 0) * (next.weights[index % leanCount] ?? 0);
+  }
   return { before: paths.node, node: next, odds: scaled(odds) };
 }
 
 /** How likely what came after `paths` is for each of its pairs, from the same for the pairs of the next picture. */
-export function followBack(paths: LeanPaths, next: LeanPaths, after: Float64Array): Float64Array {
-  const likelihoods = new Float64Array(paths.odds.length);
-  eachTurn(paths, next.node, (row, column, k, likelihood) => {
-    const index = row * leanCount + column;
-    const later = (next.node.weights[k] ?? 0) * (after[column * leanCount + k] ?? 0);
-    likelihoods[index] = (likelihoods[index] ?? 0) + likelihood * later;
+export function followBack(paths: LeanPaths, { node }: LeanPaths, after: Float64Array): Float64Array {
+  const later = after.map((value, index) => value * (node.weights[index % leanCount] ?? 0));
+  const likely = new Float64Array(paths.odds.length);
+  eachPair(paths, node, (row, column, likelihoods) => {
+    const first = column * leanCount;
+    let sum = 0;
+    for (let k = 0; k < leanCount; k++) sum += (likelihoods[k] ?? 0) * (later[first + k] ?? 0);
+    likely[row * leanCount + column] = sum;
   });
-  return scaled(likelihoods);
+  return scaled(likely);
 }
 
 /** The odds of each lean of the newest picture, `after` taken into account where there is any. They sum to 1. */
@@ -48,14 +53,15 @@ export function oddsOfLeans({ odds }: LeanPaths, after: Float64Array | null): Fl
   return total > 0 ? sums.map((value) => value / total) : sums.fill(1 / leanCount);
 }
 
-/** Calls back with row, column and next lean for every turn worth following. */
-function eachTurn(
+/** Calls back with row, column and how likely each lean of the next picture is after them, for every pair worth following. */
+function eachPair(
   { before, node, odds }: LeanPaths,
   next: LeanNode,
-  on: (row: number, column: number, next: number, likelihood: number) => void,
+  on: (row: number, column: number, likelihoods: Float64Array) => void,
 ): void {
   const seconds = Math.max(1e-3, (next.t - node.t) / 1000);
   const turn: EvenTurn = { x: 0, y: 0, z: 0, variance: 0 };
+  const likelihoods = new Float64Array(leanCount);
   const rows = before === null ? 1 : leanCount;
   for (let row = 0; row < rows; row++) {
     for (let column = 0; column < leanCount; column++) {
@@ -65,7 +71,8 @@ function eachTurn(
         const past = Math.max(1e-3, (node.t - before.t) / 1000);
         goOn(turn, before.directions, row, node.directions, column, past, seconds, next.pace);
       }
-      for (let k = 0; k < leanCount; k++) on(row, column, k, oddsOf(turn, next.directions, k));
+      oddsAfter(likelihoods, turn, next.directions);
+      on(row, column, likelihoods);
     }
   }
 }

@@ -45,9 +45,12 @@ export function goOn(
 /** Beyond this a third direction is as good as unforeseen, square radians. */
 const mostVariance = 1.5;
 
-/** How likely a third direction is: bell-shaped with the tails of Student's t with 4 degrees of freedom in a plane. Golfers stop and turn round. */
-export function oddsOf({ x, y, z, variance }: EvenTurn, c: Float64Array, k: number): number {
-  const square = 2 - 2 * (x * (c[3 * k] ?? 0) + y * (c[3 * k + 1] ?? 0) + z * (c[3 * k + 2] ?? 0));
-  const tail = 1 + square / (4 * variance);
-  return 1 / (variance * tail * tail * tail);
+/** How likely each third direction is: bell-shaped with the tails of Student's t with 4 degrees of freedom in a plane. Golfers stop and turn round. */
+export function oddsAfter(into: Float64Array, { x, y, z, variance }: EvenTurn, directions: Float64Array): void {
+  const share = 1 / (2 * variance);
+  for (let k = 0; k < into.length; k++) {
+    const along = x * (directions[3 * k] ?? 0) + y * (directions[3 * k + 1] ?? 0) + z * (directions[3 * k + 2] ?? 0);
+    const tail = 1 + (1 - along) * share;
+    into[k] = 1 / (variance * tail * tail * tail);
+  }
 }

@@ -3,6 +3,8 @@ import { uprightOf, type FilterInput, type FilterSetting } from "./filter-shaft.
 import type { ShaftMotion } from "./filter-motion.ts";
 import { startMotion } from "./filter-start.ts";
 import { stepMotion, type FilterStep } from "./filter-step.ts";
+import { filterTuning } from "./filter-tuning.ts";
+import { missInSds } from "./filter-update.ts";
 import { gripToHead } from "./grip-convention.ts";
 import { leanSd } from "./lean-sd.ts";
 import { nextNode, paceBothWays } from "./lean-nodes.ts";
@@ -83,7 +85,10 @@ function goOver(
   const steps: FilterStep[] = [];
   rest.forEach((picture, index) => {
     const sight = sightAt(picture, before?.[index + 1]?.toHead ?? motion.toHead);
-    const step = stepMotion(motion, picture.t, sight, picture.lean, paces?.[index + 1]);
+    const answer = before?.[index + 1];
+    const pace = paces?.[index + 1];
+    const again = answer && pace && { pace, widen: sight ? distrust(sight, answer) : 1 };
+    const step = stepMotion(motion, picture.t, sight, picture.lean, again);
     steps.push(step);
     motion = step.motion;
   });
@@ -95,6 +100,11 @@ function goOver(
     if (step && filtered && later) smoothed.push(smoothStep(filtered, step.expected, step.carried, later));
   }
   return smoothed.reverse();
+}
+
+/** How much wider a sight is than it says, by how far it lies from an answer that had the others too: factor on its variances. */
+function distrust(sight: ShaftInWorld, answer: ShaftMotion): number {
+  return Math.max(1, missInSds(answer, sight) / filterTuning.distrustBeyond) ** 2;
 }
 
 /** Between the pictures in which leans were weighed, the larger of the two neighbours' counts. */

@@ -4,8 +4,12 @@ import { lengthOf } from "./vector.ts";
 
 /** The pace `seconds` later for all that the past tells: what a motion does now, or has done lately. */
 export function paceSince({ pace, turn, velocity }: ShaftMotion, seconds: number): Pace {
-  const kept = Math.exp(-seconds / filterTuning.paceLasts);
-  return { turn: Math.max(lengthOf(turn), kept * pace.turn), hands: Math.max(lengthOf(velocity), kept * pace.hands) };
+  const { paceLasts, leastTurnPace, leastHandPace } = filterTuning;
+  const kept = Math.exp(-seconds / paceLasts);
+  return {
+    turn: Math.max(leastTurnPace, lengthOf(turn), kept * pace.turn),
+    hands: Math.max(leastHandPace, lengthOf(velocity), kept * pace.hands),
+  };
 }
 
 /** The pace at each motion of a row that is known from end to end. */
