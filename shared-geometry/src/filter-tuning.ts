@@ -39,6 +39,8 @@ export const filterTuning = {
   handHeightSpread: 0.25,
   /** Hands this far (metres) to one side of the ball are plainly on that side. */
   sideSpread: 0.15,
+  /** With low hands plainly behind the ball the shaft points back by at least this (x of its direction). Higher: quicker to see a start, harder on odd ones. */
+  headBefore: 0.5,
   /** Nats a second against a shaft that points wholly the unusual way. Higher settles the lean sooner by habit. */
   againstHabit: 40,
   /** One picture in so many has its head end anywhere along the line. */
