@@ -8,8 +8,8 @@ export const filterTuning = {
   /** Acceleration of the hands that is not foreseen, m/s2: at rest, for each m/s of their pace, and for its square. */
   handUnrest: [0.3, 0.9, 0.5],
   /** Such an acceleration lasts for this much of a turn (radians at the pace), within these bounds, seconds. */
-  unrestTurn: 0.8,
-  leastUnrest: 0.1,
+  unrestTurn: 0.6,
+  leastUnrest: 0.08,
   mostUnrest: 0.4,
   /** Where only the past is known, the pace dies away over this long, seconds. */
   paceLasts: 0.6,
@@ -26,7 +26,7 @@ export const filterTuning = {
   /** One sd of the grip-to-head length through a rep, metres: the club's length and where the hands hold it. */
   lengthBiasSd: 0.012,
   /** How long a tracker's error lasts, seconds: pictures closer together than twice this are not independent. */
-  errorsLast: 0.04,
+  errorsLast: 0.03,
   /** Beyond this many sds (of five numbers together) a picture pulls no harder. */
   robustBeyond: 3.5,
   /** Beyond this many of its own sds from what all pictures say, a picture loses weight altogether: the line was another one. */

@@ -7,8 +7,16 @@ import type { Vector } from "./vector.ts";
  * trail far, and with the hands high behind the ball it points towards the target. Common practice, no source. Also, a head is never under the ground.
  */
 export function leanHabit(grip: Vector, toHead: Vector, length: number, depthSd: number): number {
-  const { lowHands, highHands, handHeightSpread, sideSpread, headBefore, againstHabit, headUnderGround, againstUnderGround } =
-    filterTuning;
+  const {
+    lowHands,
+    highHands,
+    handHeightSpread,
+    sideSpread,
+    headBefore,
+    againstHabit,
+    headUnderGround,
+    againstUnderGround,
+  } = filterTuning;
   const low = clamp((lowHands - grip.z) / handHeightSpread);
   const high = clamp((grip.z - highHands) / handHeightSpread);
   const side = Math.tanh(grip.x / Math.hypot(sideSpread, depthSd));

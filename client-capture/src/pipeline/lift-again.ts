@@ -6,8 +6,8 @@ import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
 import type { StationSettings } from "@overcue/shared-geometry/station";
 import type { BodyInWorld } from "./body-in-world.ts";
 import { filterInput } from "./filter-input.ts";
+import { isKnown } from "./is-known.ts";
 import { longestUnseen } from "./lift-to-world.ts";
-import { saneShaft } from "./sane-shaft.ts";
 
 /** What is known beside the shaft in the picture. */
 export interface BesideShaft {
@@ -29,11 +29,8 @@ export function liftAgain(
   });
   const lifted = new Map<number, ShaftInWorld>();
   for (const stretch of stretches(inputs)) {
-    const inputAt = new Map(stretch.map((input) => [input.t, input]));
     for (const shaft of smoothRep(stretch, { through, settings })) {
-      const input = inputAt.get(shaft.t);
-      const sane = input === undefined ? null : saneShaft(shaft, input, through, settings);
-      if (sane !== null) lifted.set(shaft.t, sane);
+      if (isKnown(shaft)) lifted.set(shaft.t, shaft);
     }
   }
   return inputs.map(({ t }) => lifted.get(t) ?? null);

@@ -4,7 +4,7 @@ import { filterShaft, startFilter, type ShaftFilterState } from "@overcue/shared
 import type { StationSettings } from "@overcue/shared-geometry/station";
 import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
 import { filterInput, type Sighting } from "./filter-input.ts";
-import { saneShaft } from "./sane-shaft.ts";
+import { isKnown } from "./is-known.ts";
 
 export interface LiftState {
   readonly filter: ShaftFilterState;
@@ -35,6 +35,6 @@ export function liftToWorld(
   const answer = filtered.output.shaft;
   return {
     state: { filter: filtered.state, seenAt: input.seen === null ? state.seenAt : shaft.t },
-    output: answer === null ? null : saneShaft(answer, input, through, settings),
+    output: answer !== null && isKnown(answer) ? answer : null,
   };
 }

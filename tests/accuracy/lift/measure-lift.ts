@@ -3,7 +3,12 @@ import { usualLaying, type LayingSpread } from "@overcue/shared-geometry/station
 import { measureScene, type BandMeasure } from "./measure-scene.ts";
 
 /** Sticks exactly where they are said to be, but for a hair that keeps the solver's priors proper. */
-const exactLaying: LayingSpread = { ballStickAlong: 0.001, otherStickAlong: 0.001, across: 0.0005, turn: 0.0005 };
+export const exactLaying: LayingSpread = {
+  ballStickAlong: 0.001,
+  otherStickAlong: 0.001,
+  across: 0.0005,
+  turn: 0.0005,
+};
 
 export type LayingName = "as-stated" | "laid-by-hand";
 

@@ -1,6 +1,7 @@
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import type { LiftMeasure } from "./measure-lift.ts";
 import type { BandMeasure } from "./measure-scene.ts";
+import { quantile } from "./quantile.ts";
 
 export interface Judged {
   readonly name: string;
@@ -15,11 +16,6 @@ const armLevel: readonly CheckpointId[] = ["arm-level-back", "arm-level-down"];
 /** Share of errors inside the stated 95 % interval. */
 const coverage = (inSds: readonly number[]): number =>
   (100 * inSds.filter((z) => Math.abs(z) <= 1.96).length) / inSds.length;
-
-function quantile(values: readonly number[], share: number): number {
-  const sorted = values.toSorted((a, b) => a - b);
-  return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? Number.NaN;
-}
 
 const bandsAt = (measure: LiftMeasure, checkpoints: readonly CheckpointId[]): BandMeasure[] =>
   checkpoints.flatMap((checkpoint) => [...(measure.bands.get(checkpoint) ?? [])]);

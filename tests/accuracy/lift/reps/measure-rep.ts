@@ -28,7 +28,7 @@ export interface RepReadingMeasure {
   readonly sd: number | null;
   readonly decided: boolean;
   readonly right: boolean;
-  /** Metres of y from the truth to the nearest boundary of a band. */
+  /** Whether the shaft plainly leans towards or away from the lens and was answered leaning the other way. */
   readonly leanWrong: boolean;
 }
 
