@@ -23,9 +23,8 @@ export interface LeanNode {
 }
 
 /**
- * Weighs every lean by the length that is seen and by the habits of a swing over `seconds` (the time that this picture speaks for). Leans are spaced
- * evenly, directions are what is likely alike: hence the cosine. One picture in `wrongHead` has its head end anywhere.
- * Null where the shaft cannot be placed. Camera and observation are a right-handed golfer's.
+ * Weighs every lean by the length that is seen and by the habits of a swing over `seconds` (the time that this picture speaks for).
+ * One picture in `wrongHead` has its head end anywhere. Null where the shaft cannot be placed. Camera and observation are a right-handed golfer's.
  */
 export function leanNode(
   camera: Camera,
@@ -45,7 +44,7 @@ export function leanNode(
     directions[3 * cell + 1] = direction.y;
     directions[3 * cell + 2] = direction.z;
     const habit = seconds * leanHabit(view.grip, direction, length, observation.depth.sd);
-    weights[cell] = Math.cos(lean) * Math.exp(habit) * likelihood(view, lean, length, sd);
+    weights[cell] = Math.exp(habit) * likelihood(view, lean, length, sd);
   }
   return { t: observation.t, view, directions, weights, pace: 0 };
 }

@@ -1,6 +1,6 @@
 import type { Camera } from "./camera.ts";
 import { filterTuning } from "./filter-tuning.ts";
-import { leanNode, type LeanNode } from "./lean-node.ts";
+import { leanNode, leanOf, type LeanNode } from "./lean-node.ts";
 import type { LiftObservation } from "./lift-observation.ts";
 
 /**
@@ -17,11 +17,27 @@ export function nextNode(
   const seconds = last === null ? mostNodeSeconds : (observation.t - last.t) / 1000;
   if (seconds < leastNodeSeconds) return null;
   const node = leanNode(camera, observation, length, Math.min(seconds, mostNodeSeconds));
-  if (node === null || last === null) return node;
+  if (node === null) return null;
+  if (last === null) return { ...node, weights: likelyAlike(node.weights, 1) };
   const change = changeBetween(last, node, length);
   if (seconds < mostNodeSeconds - 1e-3 && change < nodeChange) return null;
-  return { ...node, pace: Math.max(change / seconds, last.pace * Math.exp(-seconds / filterTuning.paceLasts)) };
+  const moved = Math.min(1, Math.max(0, change - noiseChange) / (nodeChange - noiseChange));
+  return {
+    ...node,
+    weights: likelyAlike(node.weights, moved),
+    pace: Math.max(change / seconds, last.pace * Math.exp(-seconds / filterTuning.paceLasts)),
+  };
 }
+
+/** Noise alone changes the picture by about this much, as a share of the shaft's length. */
+const noiseChange = 0.05;
+
+/**
+ * Leans are spaced evenly, directions are what is likely alike: a cosine for every new direction. A club that stands still shows none
+ * (`moved` 0), and does not speak against pointing at the lens again with every picture.
+ */
+const likelyAlike = (weights: Float64Array, moved: number): Float64Array =>
+  weights.map((value, cell) => value * Math.cos(leanOf(cell)) ** moved);
 
 /** How far the head has moved in the picture, as a share of the shaft's length. */
 function changeBetween(one: LeanNode, other: LeanNode, length: number): number {

@@ -13,7 +13,7 @@ const { values } = parseArgs({
   options: { short: { type: "boolean", default: false }, scenes: { type: "string" }, reps: { type: "string" } },
 });
 const scenes = Number(values.scenes ?? (values.short ? 480 : 5600));
-const reps = Number(values.reps ?? (values.short ? 36 : 288));
+const reps = Number(values.reps ?? (values.short ? 36 : 216));
 
 const stated = measureLift(scenes, "as-stated");
 const byHand = measureLift(Math.round(scenes / 4), "laid-by-hand");
