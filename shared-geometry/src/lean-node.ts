@@ -3,7 +3,7 @@ import { filterTuning } from "./filter-tuning.ts";
 import { leanHabit } from "./lean-habit.ts";
 import type { LiftObservation } from "./lift-observation.ts";
 import type { Milliseconds } from "./units.ts";
-import { leaning, noErrors, spreadAt, viewShaft, type ShaftView } from "./view-shaft.ts";
+import { leaning, spreadAt, type ShaftView } from "./view-shaft.ts";
 
 /** The leans that are told apart, radians from square towards the line of sight: middles of equal cells from -90 to 90 degrees. */
 export const leanCount = 45;
@@ -24,16 +24,15 @@ export interface LeanNode {
 
 /**
  * Weighs every lean by the length that is seen and by the habits of a swing over `seconds` (the time that this picture speaks for).
- * One picture in `wrongHead` has its head end anywhere. Null where the shaft cannot be placed. Camera and observation are a right-handed golfer's.
+ * One picture in `wrongHead` has its head end anywhere. Camera and observation are a right-handed golfer's.
  */
 export function leanNode(
   camera: Camera,
   observation: LiftObservation,
+  view: ShaftView,
   length: number,
   seconds: number,
-): LeanNode | null {
-  const view = viewShaft(camera, observation, noErrors);
-  if (typeof view === "string") return null;
+): LeanNode {
   const directions = new Float64Array(3 * leanCount);
   const weights = new Float64Array(leanCount);
   const sd = spreadSd(camera, observation, length, view);

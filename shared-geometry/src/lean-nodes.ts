@@ -2,6 +2,7 @@ import type { Camera } from "./camera.ts";
 import { filterTuning } from "./filter-tuning.ts";
 import { leanNode, leanOf, type LeanNode } from "./lean-node.ts";
 import type { LiftObservation } from "./lift-observation.ts";
+import { noErrors, viewShaft, type ShaftView } from "./view-shaft.ts";
 
 /**
  * The next picture between which leans are weighed; null while too little has changed since the last one, or the shaft cannot be placed.
@@ -16,15 +17,17 @@ export function nextNode(
   const { leastNodeSeconds, mostNodeSeconds, nodeChange } = filterTuning;
   const seconds = last === null ? mostNodeSeconds : (observation.t - last.t) / 1000;
   if (seconds < leastNodeSeconds) return null;
-  const node = leanNode(camera, observation, length, Math.min(seconds, mostNodeSeconds));
-  if (node === null) return null;
-  if (last === null) return { ...node, weights: likelyAlike(node.weights, 1) };
-  const change = changeBetween(last, node, length);
+  const view = viewShaft(camera, observation, noErrors);
+  if (typeof view === "string") return null;
+  const change = last === null ? 1 : changeBetween(last.view, view, length);
   if (seconds < mostNodeSeconds - 1e-3 && change < nodeChange) return null;
+  const node = leanNode(camera, observation, view, length, Math.min(seconds, mostNodeSeconds));
   const moved = Math.min(1, Math.max(0, change - noiseChange) / (nodeChange - noiseChange));
+  const weights = likelyAlike(node.weights, moved);
+  if (last === null) return { ...node, weights };
   return {
     ...node,
-    weights: likelyAlike(node.weights, moved),
+    weights,
     pace: Math.max(change / seconds, last.pace * Math.exp(-seconds / filterTuning.paceLasts)),
   };
 }
@@ -40,12 +43,12 @@ const likelyAlike = (weights: Float64Array, moved: number): Float64Array =>
   weights.map((value, cell) => value * Math.cos(leanOf(cell)) ** moved);
 
 /** How far the head has moved in the picture, as a share of the shaft's length. */
-function changeBetween(one: LeanNode, other: LeanNode, length: number): number {
-  const seenLength = ({ view }: LeanNode, or: number): number =>
-    view.spread === null ? or : (view.distance * Math.tan(view.spread)) / length;
+function changeBetween(one: ShaftView, other: ShaftView, length: number): number {
+  const seenLength = ({ spread, distance }: ShaftView, or: number): number =>
+    spread === null ? or : (distance * Math.tan(spread)) / length;
   const a = seenLength(one, seenLength(other, 1));
   const b = seenLength(other, a);
-  const [s, q] = [one.view.square, other.view.square];
+  const [s, q] = [one.square, other.square];
   return Math.hypot(a * s.x - b * q.x, a * s.y - b * q.y, a * s.z - b * q.z);
 }
 
