@@ -14,12 +14,12 @@ import { flowTempo } from "../../../scenes/conditions.ts";
 import { between, gaussian, type Random } from "../../../scenes/random.ts";
 
 export const repSpeeds = ["slow", "flow", "full"] as const;
-export type RepSpeed = (typeof repSpeeds)[number];
+type RepSpeed = (typeof repSpeeds)[number];
 const repKinds: readonly DemoRepKind[] = ["full", "half", "pump", "flow", "rehearsal", "continuous"];
 const pictureRates = [60, 30] as const;
 
 /** How far a golfer's club may be off the usual plane at shaft level, degrees to either side. */
-export const mostOffPlane = 35;
+const mostOffPlane = 35;
 
 export interface RandomRep {
   readonly speed: RepSpeed;

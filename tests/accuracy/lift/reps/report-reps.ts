@@ -46,7 +46,7 @@ export function figuresOf(readings: readonly RepReadingMeasure[]): Figures {
 const readingsOf = (reps: readonly RepMeasure[], side: Side): RepReadingMeasure[] => reps.flatMap((rep) => rep[side]);
 
 /** Share of the pictures with a plain lean that are answered with the other sign, percent of those answered. */
-export function wrongLeans(reps: readonly RepMeasure[], side: Side): number {
+function wrongLeans(reps: readonly RepMeasure[], side: Side): number {
   const sum = (of: (rep: RepMeasure) => number): number => reps.reduce((total, rep) => total + of(rep), 0);
   const wrong = sum((rep) => (side === "live" ? rep.liveWrong : rep.finishedWrong));
   const none = sum((rep) => (side === "live" ? rep.liveNone : rep.finishedNone));
