@@ -161,7 +161,8 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
       const at = now();
       numbers.pictureAt(at);
       painter?.finding(measured.output);
-      sticks.onMeasured(measured);
+      const { t, swing } = measured.output;
+      void sticks.onMeasured({ t, repEnded: measured.rep !== null, isStill: swing.phase === "still" });
       const { configuration } = current;
       const { framesPerSecond } = store.getState();
       sendMeasured(measured, sequence++, { uplink, reps, repIds, toldBands, clock, configuration, framesPerSecond });

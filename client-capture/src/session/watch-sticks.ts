@@ -1,5 +1,4 @@
 import { spreadCamera } from "@overcue/shared-geometry/camera-spread";
-import type { Measured } from "../measuring/measure-client.ts";
 import type { Picture } from "../picture/picture.ts";
 import { newsSentence } from "../setup/station-words.ts";
 import type { WatchAnswer, WatchClient } from "../watching/watch-client.ts";
@@ -17,8 +16,18 @@ export interface StickWatchParts {
 export interface StickWatch {
   /** The station in use; null, or one that was not solved from sticks, is not watched. */
   use(station: SolvedStation | null): void;
-  /** Hears of every measured picture. A look is taken where a rep has just ended, or the club has been still for a while. */
-  onMeasured(measured: Pick<Measured, "output" | "rep">): void;
+  /**
+   * Hears of every measured picture. A look is taken where a rep has just ended, or the club is still and the last look was some seconds ago; resolves
+   * when that look is over.
+   */
+  onMeasured(moment: Moment): Promise<void>;
+}
+
+interface Moment {
+  /** Milliseconds of the source's clock. */
+  readonly t: number;
+  readonly repEnded: boolean;
+  readonly isStill: boolean;
 }
 
 /** Between two looks while nothing happens, milliseconds of the source's clock. */
@@ -53,15 +62,14 @@ export function makeStickWatch({ client, newestPicture, onChange }: StickWatchPa
       const { settings, sticks, calibration } = station;
       client.watch({ settings, sticks, calibration: calibration === "suspect" ? "suspect" : "station" });
     },
-    onMeasured({ output, rep }) {
+    async onMeasured({ t, repEnded, isStill }) {
       if (station === null || isLooking) return;
-      // A clip that is played over and over starts its clock anew.
-      const since = Math.abs(output.t - lookedAt);
-      const isDue = rep !== null || (since >= lookEvery && output.swing.phase === "still");
+      // A film that is played over and over starts its clock anew.
+      const isDue = repEnded || (isStill && Math.abs(t - lookedAt) >= lookEvery);
       if (!isDue) return;
-      lookedAt = output.t;
+      lookedAt = t;
       isLooking = true;
-      void look(station);
+      await look(station);
     },
   };
 }
