@@ -17,7 +17,10 @@ export function clipConfiguration(station: unknown, { width, height }: SourceInf
   const read = stationFileSchema.safeParse(station);
   if (!read.success) {
     const issue = read.error.issues[0];
-    throw new Error(`The station file is not one (${issue?.path.join(".") ?? ""}: ${issue?.message ?? ""}).`);
+    const where = issue === undefined || issue.path.length === 0 ? "as a whole" : `at ${issue.path.join(".")}`;
+    throw new Error(
+      `The station file cannot be used: ${where}, ${issue?.message ?? "it is no station"}. docs/station-file.md says what belongs in it.`,
+    );
   }
   const { sticks, settings } = read.data;
   const solution = solveStation({ sticks, settings, width: pixels(width), height: pixels(height) });

@@ -16,6 +16,8 @@ export interface DemoShow {
   readonly reps: number;
   /** Every other rep is held this long at lead arm level going back, the ones between coming down. 0: no rep is held. */
   readonly holdSeconds: number;
+  /** Walks down the line and back before the first rep, as while the phone is set up. */
+  readonly walksFirst: boolean;
   readonly club: boolean;
   readonly ball: boolean;
   readonly rodBeyondButt: number;
@@ -34,6 +36,7 @@ export const usualShow: DemoShow = {
   tempo: "slow",
   reps: 1,
   holdSeconds: 0,
+  walksFirst: false,
   club: true,
   ball: false,
   rodBeyondButt: 0,

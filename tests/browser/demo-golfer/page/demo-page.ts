@@ -107,7 +107,8 @@ function planOf(show: DemoShow): DemoPlan {
       ? rep
       : { ...rep, hold: { at: index % 2 === 0 ? "arm-level-back" : "arm-level-down", seconds: show.holdSeconds } };
   const reps = Array.from({ length: show.reps }, (_, index) => [held(index), { do: "still", seconds: 1.5 } as const]);
-  return { golfer, club: show.club, ball: show.ball, items: [{ do: "still", seconds: 1.5 }, ...reps.flat()] };
+  const walk = show.walksFirst ? [{ do: "distraction", what: "walk-away-and-back" } as const] : [];
+  return { golfer, club: show.club, ball: show.ball, items: [{ do: "still", seconds: 1.5 }, ...walk, ...reps.flat()] };
 }
 
 declare global {
