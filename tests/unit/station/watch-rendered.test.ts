@@ -37,7 +37,7 @@ async function practise(pictures: readonly Picture[]): Promise<Told[]> {
     onChange: (station, sentence) => told.push({ after: reps, station, sentence }),
   });
   watch.use(solvedStation());
-  for (const _ of pictures) {
+  while (reps < pictures.length) {
     reps++;
     await watch.onMeasured({ t: reps * 8000, repEnded: true, isStill: false });
   }
