@@ -81,11 +81,12 @@ export function dateCheckpoints(rep: RepSamples, segment: Segment, gripToHead: M
   return found.flatMap((one) => (one === null ? [] : [one]));
 }
 
-/** Where the two agree, the one that is surer; where they do not, the lean was wrong, and the club's hanging does not need it. */
+/** The surer of the two; a fast club's hanging where they do not agree, for then the lean was wrong, and its hanging does not need that. */
 function likelierImpact(byHead: CheckpointTime | null, byLow: CheckpointTime | null): CheckpointTime | null {
   if (byHead === null || byLow === null) return byHead ?? byLow;
   const agree = Math.abs(byHead.t - byLow.t) <= 2 * Math.hypot(byHead.sd, byLow.sd);
-  return agree && byHead.sd <= byLow.sd ? byHead : byLow;
+  const surer = byHead.sd <= byLow.sd ? byHead : byLow;
+  return agree || byLow.sd > swingTuning.low.fast ? surer : byLow;
 }
 
 interface RepSeries {

@@ -22,7 +22,8 @@ export function dateLow(
   const fallen = Math.max(...inside.slice(0, lowest).map(({ value }) => value)) - at.value;
   if (risen < leastRise || fallen < leastRise) return null;
   const apart = after.t - before.t;
-  const level = risesThrough(inside, at.value + offBall);
+  // Within the noise of the elevation any of these is the lowest.
+  const level = risesThrough(inside, at.value + offBall + at.sd);
   return { checkpoint: "impact", t: milliseconds(vertexOf(before, at, after)), sd: Math.hypot(apart / 4, level / 2) };
 }
 

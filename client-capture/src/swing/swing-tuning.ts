@@ -79,19 +79,19 @@ export const swingTuning = {
   /** Seconds of downswing from which a rep is a slow rehearsal. */
   rehearsalDown: 0.6,
   /** Radians of swing angle forward of the ball from which a rep counts as started by flowing back. */
-  flowForward: 18 * degree,
+  flowForward: 36 * degree,
   /** Half-width of the window of a local fit, milliseconds at least, and radians or metres of change at most. */
   fitWindow: { least: 34, angle: 28 * degree, height: 0.12, head: 0.4 },
   /** A hold belongs to a checkpoint when the club is this near, radians, or the hands this near in height, metres. */
   holdNear: { angle: 14 * degree, height: 0.07 },
   /** Hands and shoulder errors that do not average out over a rep, metres: they set the error of arm level, takeaway and impact;
    * and the share of the time from top to low by which the fitted top is off because the way up and the way down differ. */
-  lasting: { shoulder: 0.03, thigh: 0.05, hands: 0.02, head: 0.03, top: 0.012 },
+  lasting: { shoulder: 0.04, thigh: 0.08, hands: 0.03, head: 0.05, top: 0.02 },
   /** Errors of the lifted elevation that do not average out, radians. */
   lastingElevation: 1 * degree,
   /** Impact by the club's lowest hanging: the least rise on either side, radians, for it to have been swung through; and how far above its lowest the club may
-   * still be at the ball, radians. */
-  low: { leastRise: 25 * degree, offBall: 2 * degree },
+   * still be at the ball, radians. Told to better than `fast` (milliseconds) it stands against the head's own place. */
+  low: { leastRise: 25 * degree, offBall: 2 * degree, fast: 25 },
   /** How many neighbouring samples share one error: fitted errors grow by its root. */
   sharedErrors: 3,
 } as const;

@@ -19,22 +19,26 @@ export function measureSimulated(index: number): JudgedSession {
 export interface MeasuredFilm {
   readonly judged: JudgedSession;
   readonly frames: number;
-  /** How far the lens that the found sticks gave is from the virtual one, metres. */
-  readonly lensOff: number;
+  /** How far the lens that the found sticks gave is from the virtual one, metres; null where they were not found, and the virtual camera was taken. */
+  readonly lensOff: number | null;
 }
 
 /** A session played by the demo golfer: every stage is real, the pose model and the search for the sticks too. */
 export async function measureFilmed(index: number): Promise<MeasuredFilm> {
   const session = practiceSession(index, drawnSession);
-  const { answer, frames } = await filmSession(session, "found");
+  const found = await filmSession(session, "found").catch((error: unknown) => {
+    if (String(error).includes("sticks were not found")) return null;
+    throw error;
+  });
+  const { answer, frames } = found ?? (await filmSession(session, "known"));
   const { position } = session.scene.camera;
-  const found = answer.camera?.position ?? position;
+  const lens = found?.answer.camera?.position ?? null;
   return {
     judged: judgeSession(trueReps(session.motion), answer.measured.reps, {
       speed: session.speed,
       framesPerSecond: session.scene.framesPerSecond,
     }),
     frames,
-    lensOff: Math.hypot(found.x - position.x, found.y - position.y, found.z - position.z),
+    lensOff: lens === null ? null : Math.hypot(lens.x - position.x, lens.y - position.y, lens.z - position.z),
   };
 }
