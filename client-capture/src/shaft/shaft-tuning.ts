@@ -77,7 +77,7 @@ export const shaftTuning = {
    * reach, times a scale, plus a margin, within bounds. Up: slower to believe, fewer false finds.
    */
   clutterScale: 1,
-  clutterMargin: 3,
+  clutterMargin: 4,
   clutterLeast: 4,
   clutterMost: 12,
   /** Odds gained per nat of evidence: neighbouring pixels and pictures are no independent witnesses. Up: bolder. */
@@ -87,7 +87,7 @@ export const shaftTuning = {
   /** What a look at something that stands still counts against one at something that moves: clutter mostly stands. Up: bolder at address. */
   stillWeight: 0.45,
   /** Most nats a picture may add: clutter of any strength comes up now and then. Up: bolder, quicker to change its mind. */
-  evidenceCap: 12,
+  evidenceCap: 9,
   /** Directions so near to each other are taken to see the same line, degrees. Up: steadier, blunter. */
   peakReach: 4.5,
   /** Chance that the shaft is seen at all in a picture. */
