@@ -1,4 +1,4 @@
-import type { LineSweep } from "./line-sweep.ts";
+import type { LineSweep } from "./line-sweep-state.ts";
 
 /**
  * With a rod along the shaft and out of the butt, what is seen on one side of the hands may be either end of the same straight thing. Each

@@ -1,4 +1,4 @@
-import type { LineSweep } from "./line-sweep.ts";
+import type { LineSweep } from "./line-sweep-state.ts";
 import type { ShaftTuning } from "./shaft-tuning.ts";
 
 /** A direction that the shaft may have, in working pixels about the window's middle. */

@@ -1,33 +1,12 @@
 import { distrustBody } from "./distrust-body.ts";
 import { judgeStrip } from "./judge-strip.ts";
+import type { LineSweep } from "./line-sweep-state.ts";
 import type { LineWindow } from "./line-window.ts";
 import type { BodyMarks } from "./mark-body.ts";
 import { handsSdAcross, type HandsTrack } from "./predict-hands.ts";
 import type { ShaftTuning } from "./shaft-tuning.ts";
-import { flank, layStrip, makeStrip, sumStrip, type Strip } from "./strip.ts";
+import { flank, layStrip, sumStrip } from "./strip.ts";
 import { takeBestLine } from "./take-best-line.ts";
-
-/** For every direction of the full circle the best line out of the hands. Lengths in working pixels, evidence in nats. */
-export interface LineSweep {
-  /** Directions in the full circle; direction i points at i * `step` radians (x right, y down). */
-  readonly directions: number;
-  readonly step: number;
-  /** Whether a direction of the half turn (and its opposite) is to be looked at, 0 or 1. Set by the caller; all 1 to begin with. */
-  readonly wanted: Uint8Array;
-  /** NaN where a direction was not looked at. */
-  readonly evidence: Float32Array;
-  /** Distance of the line from the window's middle, along the normal (-sin, cos). */
-  readonly offset: Float32Array;
-  /** Distance along the line from the foot of the window's middle to the run's far end. */
-  readonly end: Float32Array;
-  /** Evidence on the far side of the hands along the same line. */
-  readonly through: Float32Array;
-  /** Share of the line that was not there before, 0 to 1. */
-  readonly fresh: Float32Array;
-  /** 1 where the evidence is the opposite direction's, of the rod or of the shaft (`borrowFromRod`). */
-  readonly borrowed: Uint8Array;
-  readonly strip: Strip;
-}
 
 /** What is known of this picture beforehand. */
 export interface SweepLook {
@@ -41,23 +20,6 @@ export interface SweepLook {
   /** The hands' place from the window's middle, working pixels. */
   readonly awayX: number;
   readonly awayY: number;
-}
-
-export function makeLineSweep(half: number, tuning: ShaftTuning): LineSweep {
-  const directions = 2 * Math.round(180 / tuning.sweepStep);
-  const list = (): Float32Array => new Float32Array(directions);
-  return {
-    directions,
-    step: (2 * Math.PI) / directions,
-    wanted: new Uint8Array(directions / 2).fill(1),
-    evidence: list(),
-    offset: list(),
-    end: list(),
-    through: list(),
-    fresh: list(),
-    borrowed: new Uint8Array(directions),
-    strip: makeStrip(half),
-  };
 }
 
 /**

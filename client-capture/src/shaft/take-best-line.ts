@@ -1,4 +1,4 @@
-import type { LineSweep } from "./line-sweep.ts";
+import type { LineSweep } from "./line-sweep-state.ts";
 import type { LineWindow } from "./line-window.ts";
 import type { ShaftTuning } from "./shaft-tuning.ts";
 import { flank, type Strip } from "./strip.ts";

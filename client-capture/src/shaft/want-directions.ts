@@ -1,4 +1,4 @@
-import type { LineSweep } from "./line-sweep.ts";
+import type { LineSweep } from "./line-sweep-state.ts";
 import type { ShaftTuning } from "./shaft-tuning.ts";
 import { turnRates } from "./turn-rates.ts";
 import type { TurnFilter } from "./turn-filter.ts";

@@ -10,14 +10,16 @@ import { scenesInRow } from "./rows.ts";
 import { countGoals, missedGoals, tableOf, type Line } from "./table.ts";
 
 /**
- * npm run accuracy:shaft [-- --row NAME] [--seed N] [--short] [--workers N]
- * The row "real" is the real clips beside the checkout. Without --row, --seed and --short the table goes to RESULTS.md.
+ * npm run accuracy:shaft [-- --row NAME] [--seed N] [--short] [--most N] [--workers N]
+ * The row "real" is the real clips beside the checkout. Without --row, --seed and --short the table goes to RESULTS.md; --most takes so many scenes a
+ * row at most, and says so there.
  */
 const { values } = parseArgs({
   options: {
     row: { type: "string" },
     seed: { type: "string" },
     short: { type: "boolean", default: false },
+    most: { type: "string" },
     workers: { type: "string", default: "2" },
   },
 });
@@ -29,7 +31,8 @@ if (wanted.length === 0 && values.row !== "real") {
 }
 const seedsOf = (name: ConditionName): readonly number[] => {
   if (values.seed !== undefined) return [Number(values.seed)];
-  return Array.from({ length: values.short ? 1 : scenesInRow[name] }, (_, index) => index + 1);
+  const most = values.short ? 1 : Number(values.most ?? Infinity);
+  return Array.from({ length: Math.min(most, scenesInRow[name]) }, (_, index) => index + 1);
 };
 const tasks = wanted.flatMap((name) => seedsOf(name).map((seed) => ({ name, seed })));
 const rows = await judgeRows(tasks, Math.min(Number(values.workers), tasks.length), (done, of, task) => {
@@ -52,7 +55,7 @@ if (whole) {
   writeSection(
     "shaft",
     "The shaft in the picture",
-    "npm run accuracy:shaft",
+    values.most === undefined ? "npm run accuracy:shaft" : `npm run accuracy:shaft -- --most ${values.most}`,
     new Date(),
     `${notes}\n\n${table}\n\n${realLines}\n\n${summary}`,
   );

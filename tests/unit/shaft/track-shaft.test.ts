@@ -213,3 +213,45 @@ test("T12 no picture, size or pose makes the tracker throw or answer with a numb
     { numRuns: 40 },
   );
 });
+
+describe("a rod and the hands", () => {
+  /** A rod out of the butt is the brighter; the shaft is told by the motion that came before. */
+  test("T23 with a rod along the shaft a picture that shows only the rod is still answered with the head's side", () => {
+    const random = seeded(6);
+    const state = startShaftTracker({ handed: "right", rodAlong: true });
+    const answers = turning(26, 56, -3).map((degrees, i) => {
+      const angle = (degrees * Math.PI) / 180;
+      const side = i < 18 ? 0 : Math.PI;
+      const line: DrawnLine = {
+        x: hands.x + 12 * Math.cos(angle + side),
+        y: hands.y + 12 * Math.sin(angle + side),
+        angle: angle + side,
+        length: 100,
+        width: 2.2,
+        level: 190,
+      };
+      const picture = drawPicture(width, height, 90, [line], 4, random);
+      const t = milliseconds(i * 33);
+      return trackShaft(state, { picture, t, body: drawBody(t, hands.x, hands.y, torso) }).output.now;
+    });
+    const late = answers.slice(20);
+    const [last] = late.slice(-1);
+    expect(late.filter((answer) => answer.status === "tracked").length).toBeGreaterThanOrEqual(4);
+    const errors = late.flatMap((answer, i) => (answer.status === "lost" ? [] : [errorOf(answer, 56 - 3 * (20 + i))]));
+    expect(Math.max(...errors)).toBeLessThan(3);
+    expect(last?.status === "tracked" ? last.head : null).toBeNull();
+  });
+
+  test("T24 a line that stays wide of the hands never leads them farther than a quarter of a torso away", () => {
+    const state = startShaftTracker({ handed: "right" });
+    const random = seeded(7);
+    for (let i = 0; i < 40; i++) {
+      const line: DrawnLine = { x: hands.x + 28, y: 60, angle: Math.PI / 2, length: 280, width: 2.4, level: 200 };
+      const t = milliseconds(i * 33);
+      const picture = drawPicture(width, height, 90, [line], 4, random);
+      trackShaft(state, { picture, t, body: drawBody(t, hands.x, hands.y, torso) });
+      const { offX, offY } = state.sight.hands;
+      expect(Math.hypot(offX, offY)).toBeLessThanOrEqual(0.25 * torso + 1e-6);
+    }
+  });
+});
