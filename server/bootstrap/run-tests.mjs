@@ -4,6 +4,7 @@ import { checkout } from "./checkout.mjs";
 import { countTests } from "./count-tests.mjs";
 import { ensureBuilt } from "./ensure-built.mjs";
 import { ensureChromium } from "./ensure-chromium.mjs";
+import { ensureSecondEngine } from "./ensure-second-engine.mjs";
 import { runNpm, runOnProjectNode } from "./run.mjs";
 import { tellErrors } from "./told-error.mjs";
 
@@ -21,6 +22,7 @@ async function step(work) {
 
 await step(async () => {
   await ensureChromium();
+  await ensureSecondEngine();
   await ensureBuilt();
   return true;
 });
