@@ -1,17 +1,19 @@
 import { bandIds, type BandId } from "@overcue/shared-geometry/bands";
 
-/** What a key asks for. `move` and `choose` go to the list in front; the others to the practice. */
+/** What a key asks for. `move` and `choose` go to the list in front, `turn` to the sheets; the others to the practice. */
 export type KeyAction =
   | { readonly kind: "move"; readonly by: 1 | -1 }
   | { readonly kind: "choose" }
+  /** `closes`: past the last sheet there is the ground again, not the first one. */
+  | { readonly kind: "turn"; readonly by: 1 | -1; readonly closes: boolean }
   | { readonly kind: "menu" }
   | { readonly kind: "close" }
   | { readonly kind: "void-rep" | "next-stage" | "pause" | "mute" | "session" | "quiet" | "help" | "settings" }
   | { readonly kind: "felt"; readonly band: BandId };
 
 export interface KeyContext {
-  /** What is in front: the practice itself, a list to choose from, a page with one main button, or a page to read and close. */
-  readonly front: "practice" | "list" | "gate" | "panel";
+  /** What is in front: the practice itself, a list to choose from, a page with one main button, sheets to turn, or a page to read and close. */
+  readonly front: "practice" | "list" | "gate" | "sheets" | "panel";
   /** The list asks which band it felt like. */
   readonly asksBand: boolean;
   readonly letterKeys: boolean;
@@ -48,6 +50,9 @@ function pageKey(key: string, { front, oneButton }: KeyContext): KeyAction | nul
       return oneButton || key === "PageUp" ? { kind: "choose" } : { kind: "move", by: 1 };
     case "gate":
       return { kind: "choose" };
+    case "sheets":
+      if (oneButton) return { kind: "turn", by: 1, closes: true };
+      return key === "PageUp" ? { kind: "close" } : { kind: "turn", by: 1, closes: false };
     case "panel":
       return oneButton || key === "PageUp" ? { kind: "close" } : null;
   }
@@ -55,6 +60,10 @@ function pageKey(key: string, { front, oneButton }: KeyContext): KeyAction | nul
 
 function listKey(key: string, { front, asksBand }: KeyContext): KeyAction | null {
   if (key === "Escape") return front === "practice" ? { kind: "menu" } : front === "gate" ? null : { kind: "close" };
+  if (front === "sheets") {
+    if (key === "ArrowDown" || key === "ArrowRight" || key === " ") return { kind: "turn", by: 1, closes: false };
+    return key === "ArrowUp" || key === "ArrowLeft" ? { kind: "turn", by: -1, closes: false } : null;
+  }
   if (front !== "list") return null;
   if (key === "ArrowDown" || key === "ArrowRight") return { kind: "move", by: 1 };
   if (key === "ArrowUp" || key === "ArrowLeft") return { kind: "move", by: -1 };

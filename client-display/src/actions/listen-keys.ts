@@ -3,6 +3,7 @@ import type { Parts } from "../screens/parts.ts";
 import { moveFocus } from "../screens/choice-list.tsx";
 import { keyAction, type KeyAction, type KeyContext } from "./key-action.ts";
 import { runCommand } from "./run-command.ts";
+import { turnSheet } from "./turn-sheet.ts";
 
 /** Hears keys and presenter remotes for the whole page. Answers how to stop. */
 export function listenKeys(parts: Parts): () => void {
@@ -27,6 +28,7 @@ function whatIsInFront(): Pick<KeyContext, "front" | "asksBand"> {
   const asksBand = find("[data-asks-band]") !== null;
   if (find("[data-choices]") !== null) return { front: "list", asksBand };
   if (find("[data-main]") !== null) return { front: "gate", asksBand };
+  if (find("[data-sheets]") !== null) return { front: "sheets", asksBand };
   return { front: find("[data-close]") === null ? "practice" : "panel", asksBand };
 }
 
@@ -54,6 +56,9 @@ function doAction(action: KeyAction, parts: Parts): void {
       main?.click();
       return;
     }
+    case "turn":
+      if (!turnSheet(find("[data-sheets]"), action.by) && action.closes) find("[data-close]")?.click();
+      return;
     case "close":
       find("[data-close]")?.click();
       return;

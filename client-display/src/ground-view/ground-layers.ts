@@ -51,7 +51,7 @@ export function groundLayers(still: HTMLCanvasElement, moving: HTMLCanvasElement
     if (scene.aim !== null) paint(painter, drawAimBands(frame, scene.aim, scene.textSize));
     paint(painter, drawStation(frame, scene.layout, Math.max(3, scene.textSize / 10)));
     if (scene.aim !== null) paint(painter, drawAimTags(frame, scene.aim, scene.textSize));
-    paint(painter, drawMarks(frame, scene.marks, scene.markSize));
+    paint(painter, drawMarks(frame, scene.marks, scene.markSize, scene.textSize));
   };
 
   return {
@@ -73,7 +73,7 @@ export function groundLayers(still: HTMLCanvasElement, moving: HTMLCanvasElement
       const painter = painterOf(moving, scene.colours);
       if (painter === null) return;
       painter.context.clearRect(0, 0, size.width, size.height);
-      paint(painter, drawLive(frame, live, scene.markSize));
+      paint(painter, drawLive(frame, live, scene.markSize, scene.textSize));
     },
   };
 }

@@ -13,19 +13,28 @@ import { useParts, useScreen, useSettings, useUi } from "../screens/parts.ts";
 import { PracticeScreen } from "../screens/practice-screen.tsx";
 import { SessionScreen } from "../screens/session-screen.tsx";
 import { SettingsScreen } from "../screens/settings-screen.tsx";
+import { useWindowSize } from "../screens/use-window-size.ts";
+import { fitSentence } from "../sizes/fit-sentence.ts";
+import { viewingOf } from "../store/display-settings.ts";
 import { SetUpScreen } from "../screens/set-up-screen.tsx";
 import { VerdictScreen } from "../screens/verdict-screen.tsx";
+
+/** A message may cover this share of the screen's height for its few seconds. */
+const messageShare = 0.34;
 
 /** The ground screen: what the golfer needs now, and above it what the relay has to say. */
 export function GroundScreen() {
   const parts = useParts();
   const link = useScreen((state) => state.link);
+  const size = useWindowSize();
+  const settings = useSettings((all) => all);
   useEffect(() => listenKeys(parts), [parts]);
+  const fontFor = (letters: number): number => fitSentence(size, viewingOf(settings), letters, messageShare);
   return (
     <>
-      {link.kind === "lost" && <LinkTrouble link={link} />}
+      {link.kind === "lost" && <LinkTrouble link={link} fontFor={fontFor} />}
       <Front />
-      <Notice />
+      <Notice fontFor={fontFor} />
     </>
   );
 }

@@ -9,11 +9,11 @@ export interface PlotProps {
   readonly summary: string;
   readonly data: uPlot.AlignedData;
   readonly series: readonly PlotSeries[];
-  readonly xLabel: string;
-  readonly yLabel: string;
   readonly wholeX: boolean;
   readonly colours: Colours;
+  /** CSS pixels: lines and points grow with it. */
   readonly fontSize: number;
+  /** Of the picture without title and key, CSS pixels. */
   readonly height: number;
 }
 
@@ -66,18 +66,15 @@ export function Plot(props: PlotProps) {
   );
 }
 
-function optionsOf(
-  { series, xLabel, yLabel, wholeX, colours, fontSize, height }: PlotProps,
-  width: number,
-): uPlot.Options {
+function optionsOf({ series, wholeX, colours, fontSize, height }: PlotProps, width: number): uPlot.Options {
   const font = `500 ${fontSize}px "Barlow Semi Condensed", sans-serif`;
+  const lineWidth = Math.max(3, fontSize / 12);
   const axis: uPlot.Axis = {
     stroke: colours.ink,
     font,
-    labelFont: font,
-    labelSize: fontSize * 1.5,
-    grid: { stroke: colours.strip, width: 1 },
-    ticks: { stroke: colours.strip, width: 1 },
+    gap: fontSize / 6,
+    grid: { stroke: colours.strip, width: Math.max(1, lineWidth / 3) },
+    ticks: { show: false },
   };
   return {
     width,
@@ -86,19 +83,25 @@ function optionsOf(
     cursor: { show: false },
     scales: { x: { time: false, range: (_plot, low, high) => [low - 0.4, high + 0.4] } },
     axes: [
-      { ...axis, label: xLabel, size: fontSize * 2, ...(wholeX ? { incrs: [1, 2, 5, 10, 20, 50] } : {}) },
-      { ...axis, label: yLabel, size: fontSize * 3.2 },
+      { ...axis, size: fontSize * 1.3, space: fontSize * 2, ...(wholeX ? { incrs: [1, 2, 5, 10, 20, 50] } : {}) },
+      { ...axis, size: fontSize * 1.9, space: fontSize * 1.4 },
     ],
     series: [
       {},
       ...series.map(({ label, colour, dash, line }): uPlot.Series => ({
         label,
         stroke: colour,
-        width: line ? 3 : 0,
-        dash: [...dash],
+        width: line ? lineWidth : 0,
+        dash: dash.map((length) => (length * lineWidth) / 3),
         spanGaps: true,
         ...(line ? {} : { paths: () => null }),
-        points: { show: true, size: 9, width: 2, stroke: colour, fill: dash.length === 0 ? colour : colours.paper },
+        points: {
+          show: true,
+          size: lineWidth * 3,
+          width: lineWidth * 0.7,
+          stroke: colour,
+          fill: dash.length === 0 ? colour : colours.paper,
+        },
       })),
     ],
   };

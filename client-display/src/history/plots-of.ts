@@ -1,45 +1,55 @@
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import type { SessionView } from "@overcue/shared-geometry/wire/practice";
 import type { Colours } from "../ground-view/painter.ts";
-import { shortCheckpoint } from "../words/heading.ts";
+import { briefCheckpoint } from "../words/heading.ts";
 import { blockColumns, type BlockFigure } from "./block-columns.ts";
 import type { PlotProps, PlotSeries } from "./plot.tsx";
 
-type PlotContent = Omit<PlotProps, "fontSize" | "height">;
+export type PlotContent = Omit<PlotProps, "fontSize" | "height">;
 
 const dashes: readonly (readonly number[])[] = [[], [8, 5], [2, 5], [12, 4, 2, 4], [5, 2]];
 
-function seriesFor(checkpoints: readonly CheckpointId[], colours: Colours): readonly PlotSeries[] {
-  const accents = [colours.live, colours.wantedLine, colours.good, colours.off, colours.ink];
+function seriesFor(
+  checkpoints: readonly CheckpointId[],
+  last: readonly (number | null)[],
+  unit: string,
+  colours: Colours,
+): readonly PlotSeries[] {
+  const accents = [colours.live, colours.wantedLine, colours.ink, colours.quiet, colours.live];
   return checkpoints.map((id, index) => ({
-    label: shortCheckpoint[id],
+    label: `${briefCheckpoint(id)} ${figureOf(last[index] ?? null, unit)}`,
     colour: accents[index % accents.length] ?? colours.ink,
     dash: dashes[index % dashes.length] ?? [],
     line: true,
   }));
 }
 
-const figures: readonly { readonly figure: BlockFigure; readonly title: string; readonly unit: string }[] = [
-  { figure: "carryOver", title: "Carry-over: how much of the wanted change arrived", unit: "%" },
-  { figure: "spread", title: "Spread within a block", unit: "cm" },
-  { figure: "exaggerateBy", title: "Exaggerate by (beyond the ball is minus)", unit: "cm" },
+/** "82 %", "-35 cm", or "none" where nothing was measured. */
+const figureOf = (value: number | null, unit: string): string =>
+  value === null ? "none" : `${Math.round(value)} ${unit}`;
+
+const figures: readonly {
+  readonly figure: BlockFigure;
+  readonly title: string;
+  readonly meaning: string;
+  readonly unit: string;
+}[] = [
+  { figure: "carryOver", title: "Carry-over", meaning: "how much of the wanted change arrived", unit: "%" },
+  { figure: "spread", title: "Spread", meaning: "within a block", unit: "cm" },
+  { figure: "exaggerateBy", title: "Exaggerate by", meaning: "minus is beyond the ball", unit: "cm" },
 ];
 
-/** The plots of a session by block. */
+/** The plots of a session by block; each series has the last block's figure in its name. */
 export function blockPlots(view: SessionView, colours: Colours): readonly PlotContent[] {
-  return figures.map(({ figure, title, unit }) => {
+  return figures.map(({ figure, title, meaning, unit }) => {
     const { blocks, checkpoints, columns } = blockColumns(view, figure);
-    const last = checkpoints.map((id, index) => {
-      const value = columns[index]?.at(-1) ?? null;
-      return `${shortCheckpoint[id]} ${value === null ? "none" : `${Math.round(value)} ${unit}`}`;
-    });
+    const last = columns.map((column) => column.at(-1) ?? null);
+    const inWords = checkpoints.map((id, index) => `${briefCheckpoint(id)} ${figureOf(last[index] ?? null, unit)}`);
     return {
-      title,
-      summary: `${title} over ${blocks.length} blocks. In the last one: ${last.join(", ")}.`,
+      title: `${title}, ${unit} by block`,
+      summary: `${title}, ${meaning}, over ${blocks.length} blocks. In the last one: ${inWords.join(", ")}.`,
       data: [[...blocks], ...columns.map((column) => [...column])],
-      series: seriesFor(checkpoints, colours),
-      xLabel: "block",
-      yLabel: unit,
+      series: seriesFor(checkpoints, last, unit, colours),
       wholeX: true,
       colours,
     };
@@ -55,15 +65,13 @@ export function feltPlot(view: SessionView, colours: Colours): PlotContent | nul
   const gap = dots.reduce((sum, [felt, measured]) => sum + Math.abs(felt - measured), 0) / dots.length;
   const felt = dots.map(([x]) => x);
   return {
-    title: "Felt against measured (dots on the line: felt as it was)",
+    title: "Measured over felt, cm",
     summary: `Felt against measured for ${dots.length} answers, on average ${Math.round(gap)} cm apart.`,
     data: [felt, felt, dots.map(([, y]) => y)],
     series: [
-      { label: "felt = measured", colour: colours.quiet, dash: [6, 5], line: true },
-      { label: "a rep", colour: colours.live, dash: [], line: false },
+      { label: "felt as it was", colour: colours.quiet, dash: [6, 5], line: true },
+      { label: `a rep: ${Math.round(gap)} cm off`, colour: colours.live, dash: [], line: false },
     ],
-    xLabel: "felt, cm",
-    yLabel: "cm",
     wholeX: false,
     colours,
   };

@@ -1,7 +1,16 @@
 import type { LinkState } from "../store/screen-store.ts";
 
+export interface LinkTroubleProps {
+  readonly link: LinkState;
+  /** The font for a sentence of so many letters, CSS pixels; the page's own where it is left out. */
+  readonly fontFor?: (letters: number) => number;
+}
+
+const relayAway =
+  "The relay does not answer. Trying again by itself; if this stays, see whether npm start still runs on the laptop.";
+
 /** The whole screen where there is no way to go on; a strip on top where the relay is only away. */
-export function LinkTrouble({ link }: { readonly link: LinkState }) {
+export function LinkTrouble({ link, fontFor }: LinkTroubleProps) {
   switch (link.kind) {
     case "unpaired":
       return (
@@ -22,9 +31,8 @@ export function LinkTrouble({ link }: { readonly link: LinkState }) {
       );
     case "lost":
       return (
-        <p className="strip-of-trouble" role="alert">
-          The relay does not answer. Trying again by itself; if this stays, see whether npm start still runs on the
-          laptop.
+        <p className="strip-of-trouble" role="alert" style={{ fontSize: fontFor?.(relayAway.length) }}>
+          {relayAway}
         </p>
       );
     case "connecting":

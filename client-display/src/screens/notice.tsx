@@ -3,8 +3,13 @@ import { useParts, useScreen, useUi } from "./parts.ts";
 
 const noticeStays = 6_000;
 
-/** One sentence at the foot of the page: what was done or refused, or what the relay could not do. */
-export function Notice() {
+export interface NoticeProps {
+  /** The font for a sentence of so many letters, CSS pixels; the page's own where it is left out. */
+  readonly fontFor?: (letters: number) => number;
+}
+
+/** One sentence at the edge of the page: what was done or refused, what somebody else changed, or what the relay could not do. */
+export function Notice({ fontFor }: NoticeProps) {
   const { ui, store } = useParts();
   const notice = useUi((state) => state.notice);
   const trouble = useScreen((state) => state.trouble);
@@ -27,7 +32,7 @@ export function Notice() {
       : null);
   if (sentence === null) return null;
   return (
-    <p className="notice" role="status">
+    <p className="notice" role="status" style={{ fontSize: fontFor?.(sentence.length) }}>
       {sentence}
     </p>
   );

@@ -1,11 +1,11 @@
 import type { SessionView } from "@overcue/shared-geometry/wire/practice";
-import { shortCheckpoint } from "../words/heading.ts";
+import { briefCheckpoint } from "../words/heading.ts";
 
 /** Tests without feedback, days later: the real score. */
 export function RetentionTests({ tests }: { readonly tests: SessionView["retentionTests"] }) {
   if (tests.length === 0) return null;
   return (
-    <section>
+    <section className="sheet">
       <h2>Tests without answers</h2>
       <ul>
         {tests.map(({ kind, at, places }) => (
@@ -14,7 +14,7 @@ export function RetentionTests({ tests }: { readonly tests: SessionView["retenti
             {places
               .map(
                 ({ checkpoint, carryOver }) =>
-                  `${shortCheckpoint[checkpoint]} ${carryOver === null ? "not counted" : `${Math.round(carryOver * 100)} %`}`,
+                  `${briefCheckpoint(checkpoint)} ${carryOver === null ? "not counted" : `${Math.round(carryOver * 100)} %`}`,
               )
               .join(", ")}
           </li>

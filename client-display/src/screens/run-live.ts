@@ -60,6 +60,7 @@ export function runLive({ parts, words, layers }: LiveParts): () => void {
       moment: withheld === null ? (held?.checkpoint ?? aimedAt) : null,
       passed: held !== null,
       withheld: withheld !== null,
+      practice: state.practice,
     });
   };
   request = requestAnimationFrame(step);

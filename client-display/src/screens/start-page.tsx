@@ -5,6 +5,7 @@ import { createRoot } from "react-dom/client";
 import { connectRelay } from "../link/connect-relay.ts";
 import { createLiveFeed } from "../link/live-feed.ts";
 import { openSound } from "../sound/open-sound.ts";
+import { followChange } from "../store/follow-change.ts";
 import { followPassed } from "../store/follow-passed.ts";
 import { followVerdict } from "../store/follow-verdict.ts";
 import { createScreenStore } from "../store/screen-store.ts";
@@ -28,11 +29,12 @@ export function startPage(role: Role, name: string, page: ReactNode): void {
   }
   const store = createScreenStore();
   const feed = createLiveFeed();
+  const ownName = settings.getState().personName || name;
   const link = connectRelay({
     origin: location.origin,
     role,
     secret,
-    name: settings.getState().personName || name,
+    name: ownName,
     store,
     feed,
     now: () => performance.now(),
@@ -42,6 +44,8 @@ export function startPage(role: Role, name: string, page: ReactNode): void {
   const later = (run: () => void, milliseconds: number): void => {
     setTimeout(run, milliseconds);
   };
+  // A coach's page has a line for it, with its own changes.
+  if (role === "display") followChange({ store, ui, ownName });
   followPassed(feed, store);
   const staysFor = (): number => settings.getState().verdictSeconds * 1000;
   followVerdict({ store, ui, feed, staysFor, now, later });

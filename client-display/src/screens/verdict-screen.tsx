@@ -2,7 +2,7 @@ import type { PracticeState, Verdict } from "@overcue/shared-geometry/wire/pract
 import { useRef } from "react";
 import { fitVerdict } from "../sizes/fit-verdict.ts";
 import { viewingOf } from "../store/display-settings.ts";
-import { shortCheckpoint } from "../words/heading.ts";
+import { briefCheckpoint } from "../words/heading.ts";
 import { stageNames } from "../words/stage-names.ts";
 import { useScreen, useSettings } from "./parts.ts";
 import { StripMarkPicture } from "./strip-mark.tsx";
@@ -64,6 +64,6 @@ const inLines = (sentence: string): readonly string[] => sentence.split(/(?<=[.!
 
 /** A checkpoint that was told otherwise while it happened says so. */
 function stripLabel({ checkpoint, corrected }: StripItem): string {
-  const label = shortCheckpoint[checkpoint].replace("arm level ", "").replace("shaft ", "");
+  const label = briefCheckpoint(checkpoint);
   return corrected ? `${label}, corrected` : label;
 }

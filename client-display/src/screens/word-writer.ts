@@ -1,6 +1,7 @@
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import type { Estimate } from "@overcue/shared-geometry/wire/estimate";
-import { calibrationWords } from "../words/calibration-words.ts";
+import type { PracticeState } from "@overcue/shared-geometry/wire/practice";
+import { cautionWords } from "../words/calibration-words.ts";
 import { headingFor, shortCheckpoint } from "../words/heading.ts";
 import type { KeyWord } from "../words/key-word.ts";
 
@@ -13,6 +14,7 @@ export interface WrittenWords {
   readonly passed: boolean;
   /** No live word is to be shown now: nothing is said about the club. */
   readonly withheld: boolean;
+  readonly practice: PracticeState | null;
 }
 
 /** Writes the words of the practice view into its elements, touching the page only where a text changed. */
@@ -26,7 +28,8 @@ export function wordWriter(root: HTMLElement): (words: WrittenWords) => void {
   let delayShown = "";
   let delayShownAt = -Infinity;
 
-  return ({ word, estimate, age, moment, passed, withheld }) => {
+  return ({ word, estimate, age, moment, passed, withheld, practice }) => {
+    if (root.dataset["withheld"] !== String(withheld)) root.dataset["withheld"] = String(withheld);
     setText(momentPart, moment === null ? "" : shortCheckpoint[moment]);
     setText(heading, withheld ? "" : headingFor(estimate, moment, passed));
     if (keyWord !== null) {
@@ -40,7 +43,7 @@ export function wordWriter(root: HTMLElement): (words: WrittenWords) => void {
         );
       }
     }
-    setText(calibration, estimate === null ? "" : calibrationWords[estimate.calibration]);
+    setText(calibration, estimate === null ? "" : cautionWords(estimate.calibration, practice));
     // A number that changes at every picture cannot be read: the delay is renewed twice a second.
     const now = performance.now();
     if (now - delayShownAt > 500) {

@@ -14,6 +14,10 @@ export const shortCheckpoint: Readonly<Record<CheckpointId, string>> = {
   impact: "impact",
 };
 
+/** Shorter still, where the swing's other checkpoints stand beside it: "back", "down", "level back". */
+export const briefCheckpoint = (id: CheckpointId): string =>
+  shortCheckpoint[id].replace("arm level ", "").replace("shaft ", "");
+
 /** What the key word is about: the end of the club that is read at `moment`, now or when it was passed. */
 export function headingFor(estimate: Estimate | null, moment: CheckpointId | null, passed: boolean): string {
   const subject = (moment === null ? null : bandSubjectAt[moment]) ?? subjectOf(estimate);

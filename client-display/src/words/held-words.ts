@@ -5,8 +5,13 @@ export function heldWords(practice: PracticeState | null, phones: number): strin
   if (phones === 0) return "phone away";
   if (practice === null) return null;
   if (practice.paused) return "paused";
-  if (practice.mode === "baseline") return "swing as usual";
+  if (practice.mode === "baseline") return baselineWords(practice);
   if (practice.mode === "retention-test") return "test:\nno answers";
   if (practice.view === "quiet") return "answers only";
   return practice.nextRepAnswered ? null : "silent rep";
+}
+
+/** The rep that comes next is the one named, until the last is done. */
+function baselineWords({ repsInBlock, blockSize }: PracticeState): string {
+  return `baseline:\nrep ${Math.min(repsInBlock + 1, blockSize)} of ${blockSize}\nno feedback`;
 }

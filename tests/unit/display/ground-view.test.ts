@@ -57,13 +57,13 @@ describe("D6 what is shown of the club", () => {
 
   test("D6 the soft patch spans two standard errors to each side", () => {
     const live = liveOnGround(seen, 50, "arm-level-back", metres(0.8));
-    const patch = drawLive(frame, live, 10).find(({ kind }) => kind === "ellipse");
+    const patch = drawLive(frame, live, 10, 20).find(({ kind }) => kind === "ellipse");
     expect(patch).toMatchObject({ radiusX: 2 * 0.02 * frame.pixelsPerMetre, radiusY: 2 * 0.05 * frame.pixelsPerMetre });
   });
 
   test("D6 a place off the screen is a triangle at its edge that points out", () => {
     const beyond = { shaft: null, place: { subject: "butt-point" as const, x: 0, y: -3, sdX: 0.02, sdY: 0.02 } };
-    const mark = drawLive(frame, beyond, 40).find(({ kind }) => kind === "mark");
+    const mark = drawLive(frame, beyond, 40, 20).find(({ kind }) => kind === "mark");
     expect(mark).toMatchObject({ shape: "triangle-up", centre: { y: 20 } });
   });
 });

@@ -2,6 +2,7 @@ import type { BandSubject } from "@overcue/shared-geometry/checkpoints";
 import type { GroundFrame } from "./ground-frame.ts";
 import { keepInside } from "./keep-inside.ts";
 import type { DrawList, MarkShape, Shape } from "./shapes.ts";
+import { tagOutside } from "./tag-outside.ts";
 
 /** A place on the ground with its standard errors, metres, and what of the club it is. */
 export interface PlaceOnGround {
@@ -27,7 +28,7 @@ export interface LiveOnGround {
 const errorsShown = 2;
 
 /** What moves with every estimate: the shaft from above, the line out of the butt end, the point and its soft error. */
-export function drawLive(frame: GroundFrame, live: LiveOnGround, markSize: number): DrawList {
+export function drawLive(frame: GroundFrame, live: LiveOnGround, markSize: number, textSize: number): DrawList {
   const shapes: Shape[] = [];
   const lineWidth = Math.max(3, markSize / 10);
   const { shaft, place } = live;
@@ -66,6 +67,7 @@ export function drawLive(frame: GroundFrame, live: LiveOnGround, markSize: numbe
       halo: "paper",
       alpha: 1,
     });
+    if (outside !== null) shapes.push(tagOutside(frame, place, { at, outside }, { mark: markSize, text: textSize }));
   }
   return shapes;
 }

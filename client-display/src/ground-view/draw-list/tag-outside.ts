@@ -1,0 +1,55 @@
+import type { GroundFrame } from "./ground-frame.ts";
+import type { MarkShape, ScreenPoint, Shape } from "./shapes.ts";
+
+/** Which way a place lies that the view has no room for, as the golfer would say it. */
+export type OutsideWord = "farther out" | "farther back" | "to the target" | "from the target";
+
+/**
+ * The word that stands beside the triangle of a place outside the view, so that the point is never just gone. `at` is
+ * where the triangle stands; the word stays whole inside the view.
+ */
+export function tagOutside(
+  frame: GroundFrame,
+  place: { readonly x: number; readonly y: number },
+  { at, outside }: { readonly at: ScreenPoint; readonly outside: MarkShape },
+  sizes: { readonly mark: number; readonly text: number },
+): Shape {
+  const { area } = frame;
+  const text = outsideWord(frame, place, outside);
+  // Half a tag's height and width with their paddings, and a gap to the triangle.
+  const halfHeight = sizes.text * 0.52;
+  const halfWidth = sizes.text * (widestLetters * meanAdvance + 0.3);
+  const away = sizes.mark / 2 + halfHeight + sizes.text * 0.15;
+  const inner = at.y > area.y + area.height / 2 ? at.y - away : at.y + away;
+  return {
+    kind: "tag",
+    text,
+    at: {
+      x: within(at.x, area.x + halfWidth, area.x + area.width - halfWidth),
+      y: within(inner, area.y + halfHeight, area.y + area.height - halfHeight),
+    },
+    align: "centre",
+    size: sizes.text,
+    ink: "ink",
+    ground: "paper",
+    alpha: 1,
+  };
+}
+
+/** Letters of the longest word, and the bold typeface's mean advance in font sizes as measured in Chromium. */
+const widestLetters = 15 / 2;
+const meanAdvance = 0.42;
+
+function outsideWord(
+  frame: GroundFrame,
+  { x, y }: { readonly x: number; readonly y: number },
+  outside: MarkShape,
+): OutsideWord {
+  const upOrDown = outside === "triangle-up" || outside === "triangle-down";
+  const acrossBands = (frame.bands === "rows") === upOrDown;
+  if (acrossBands) return y < (frame.farthest + frame.nearest) / 2 ? "farther out" : "farther back";
+  return x > 0 ? "to the target" : "from the target";
+}
+
+const within = (value: number, low: number, high: number): number =>
+  Math.min(Math.max(value, low), Math.max(low, high));
