@@ -6,7 +6,7 @@ const lasts = 0.16;
 const loudness = 0.35;
 
 /** Plays a tone now: 160 ms that slide up, down or not at all, on its side, swelling in and out so that it does not click. */
-export function playTone(context: AudioContext, tone: Tone): void {
+export function playTone(context: BaseAudioContext, tone: Tone): void {
   const now = context.currentTime;
   const oscillator = new OscillatorNode(context, { type: "triangle", frequency: start });
   const gain = new GainNode(context, { gain: 0 });

@@ -88,6 +88,39 @@ export const views: readonly View[] = [
     after: startPractice,
   },
   {
+    name: "practice-outside",
+    page: "ground",
+    screen: "practice",
+    settings: practised,
+    after: async (page, relay) => {
+      await page.click("[data-main]");
+      await say(page, relay, "sure", (n) =>
+        liveEstimate(n, Date.now() - 60, { x: -0.2, y: -1.1, band: sure("beyond-ball") }),
+      );
+    },
+  },
+  {
+    name: "practice-baseline",
+    page: "ground",
+    screen: "practice",
+    settings: practised,
+    before: (relay) => {
+      relay.say.practice(practiceState({ mode: "baseline", repsInBlock: 2, blockSize: 7, nextRepAnswered: false }));
+    },
+    after: async (page, relay) => {
+      await page.click("[data-main]");
+      await say(page, relay, "none", (n) =>
+        liveEstimate(n, Date.now() - 60, {
+          x: -0.1,
+          y: 0.22,
+          band: sure("ball-to-toe"),
+          calibration: "uncalibrated",
+        }),
+      );
+      await page.waitForFunction(() => document.body.textContent.includes("rep 3 of 7"));
+    },
+  },
+  {
     name: "verdict",
     page: "ground",
     screen: "verdict",
@@ -111,6 +144,23 @@ export const views: readonly View[] = [
       await page.click("[data-main]");
     },
   },
+  {
+    name: "changed-by-another",
+    page: "ground",
+    screen: "practice",
+    settings: practised,
+    after: async (page, relay) => {
+      await startPractice(page, relay);
+      relay.say.practice(
+        practiceState({
+          revision: 2,
+          lastChange: { by: "Robin (invented)", what: "set exaggerate by to 35 cm", at: 1_790_000_000_000 },
+        }),
+      );
+      await page.waitForSelector(".notice");
+    },
+  },
+  { name: "codes", page: "ground", screen: "codes", settings: practised, after: openCodes },
   { name: "menu", page: "ground", screen: "menu", settings: practised, after: overlay("Escape") },
   { name: "settings", page: "ground", screen: "settings", settings: practised, after: overlay(",") },
   { name: "help", page: "ground", screen: "help", settings: practised, after: overlay("h") },
@@ -203,7 +253,7 @@ async function startPractice(page: Page, relay: ScriptedRelay): Promise<void> {
 async function say(
   page: Page,
   relay: ScriptedRelay,
-  kind: "sure" | "unsure",
+  kind: "sure" | "unsure" | "none",
   make: (sequence: number) => ReturnType<typeof liveEstimate>,
 ): Promise<void> {
   let sequence = 0;
@@ -212,6 +262,11 @@ async function say(
     relay.say.estimate(make(sequence));
   });
   await page.waitForSelector(`[data-part=key-word][data-kind=${kind}]`);
+}
+
+async function openCodes(page: Page): Promise<void> {
+  await overlay("Escape")(page);
+  await page.click("[data-choice=codes]");
 }
 
 function overlay(key: string): (page: Page) => Promise<void> {
