@@ -11,6 +11,8 @@ export interface OpenPractice {
   readonly drawn: () => Promise<number>;
   /** Script time of each paint so far, milliseconds. */
   readonly paintTimes: () => Promise<readonly number[]>;
+  /** The browser's own time of each of these paints, milliseconds. */
+  readonly paintedAt: () => Promise<readonly number[]>;
   readonly sayEstimates: (count: number, everyMs: number, momentOf: (index: number) => number) => Promise<void>;
   readonly pause: () => void;
 }
@@ -19,6 +21,7 @@ export interface OpenPractice {
 interface Watch {
   overcueCommits: number;
   overcuePaints: number[];
+  overcueFrames: number[];
 }
 
 /** The practice view, watched from before its first script: React's commits and the script time of every animation frame. */
@@ -26,7 +29,7 @@ export async function openPractice(page: Page, relay: ScriptedRelay, viewingDist
   await page.addInitScript((distance) => {
     const settings = { cautionsRead: true, viewingDistance: distance };
     localStorage.setItem("overcue-screen", JSON.stringify(settings));
-    const watch: Watch = { overcueCommits: 0, overcuePaints: [] };
+    const watch: Watch = { overcueCommits: 0, overcuePaints: [], overcueFrames: [] };
     const hook = {
       supportsFiber: true,
       inject: () => 1,
@@ -43,6 +46,7 @@ export async function openPractice(page: Page, relay: ScriptedRelay, viewingDist
         const start = performance.now();
         callback(time);
         watch.overcuePaints.push(performance.now() - start);
+        watch.overcueFrames.push(time);
       });
   }, viewingDistance);
   const [first] = views;
@@ -60,6 +64,7 @@ export async function openPractice(page: Page, relay: ScriptedRelay, viewingDist
     commits: async () => (await watched()).overcueCommits,
     drawn: async () => (await watched()).overcuePaints.length,
     paintTimes: async () => (await watched()).overcuePaints,
+    paintedAt: async () => (await watched()).overcueFrames,
     sayEstimates: async (count, everyMs, momentOf) => {
       for (let index = 0; index < count; index++) {
         sequence++;
