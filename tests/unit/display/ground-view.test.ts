@@ -68,6 +68,51 @@ describe("D6 what is shown of the club", () => {
   });
 });
 
+describe("D6 a place outside the view", () => {
+  const sizes = [
+    { width: 1000, height: 800 },
+    { width: 360, height: 420 },
+  ];
+  const places = ["in-front", "target-side", "away-side"] as const;
+  const words = {
+    "farther out": { x: 0, y: -3 },
+    "farther back": { x: 0, y: 4 },
+    "to the target": { x: 3, y: 0.3 },
+    "from the target": { x: -3, y: 0.3 },
+  };
+
+  test.each(places)("D6 %s: says which way it lies, whichever hand, and stays whole in the view", (place) => {
+    for (const handed of ["right", "left"] as const) {
+      for (const size of sizes) {
+        const view = groundFrame({ x: 0, y: 0, ...size }, sceneLayout, handed, place);
+        for (const [word, at] of Object.entries(words)) {
+          const far = { shaft: null, place: { subject: "butt-point" as const, ...at, sdX: 0.02, sdY: 0.02 } };
+          const drawn = drawLive(view, far, 40, 30);
+          const tag = drawn.find((shape) => shape.kind === "tag");
+          expect(tag?.text).toBe(word);
+          const mark = drawn.find((shape) => shape.kind === "mark");
+          expect(mark?.shape).toMatch(/^triangle-/);
+          // The triangle points where the place lies.
+          const there = view.toScreen(at.x, at.y);
+          const way = { up: [0, -1], down: [0, 1], left: [-1, 0], right: [1, 0] }[mark?.shape.slice(9) ?? ""] ?? [0, 0];
+          const [x = 0, y = 0] = way;
+          expect((there.x - (mark?.centre.x ?? 0)) * x + (there.y - (mark?.centre.y ?? 0)) * y).toBeGreaterThan(0);
+          const half = { width: (word.length * 0.42 * 30) / 2, height: 15 };
+          expect(tag?.at.x).toBeGreaterThanOrEqual(half.width);
+          expect(tag?.at.x).toBeLessThanOrEqual(size.width - half.width);
+          expect(tag?.at.y).toBeGreaterThanOrEqual(half.height);
+          expect(tag?.at.y).toBeLessThanOrEqual(size.height - half.height);
+        }
+      }
+    }
+  });
+
+  test("D6 a place inside the view needs no word", () => {
+    const live = liveOnGround(seen, 50, "arm-level-back", metres(0.8));
+    expect(drawLive(frame, live, 40, 30).some(({ kind }) => kind === "tag")).toBe(false);
+  });
+});
+
 describe("D5 pattern and word beside the colour", () => {
   test("D5 felt is hatched and says FEEL, wanted is dotted and says WANT", () => {
     const aim = { felt: back.felt, wanted: back.wanted, strength: 1 };

@@ -11,6 +11,10 @@ import {
   moveToPlace,
   readDisplaySettings,
 } from "@overcue/client-display/store/display-settings";
+import { followChange } from "@overcue/client-display/store/follow-change";
+import { createScreenStore } from "@overcue/client-display/store/screen-store";
+import { createUiStore } from "@overcue/client-display/store/ui-store";
+import { cautionWords } from "@overcue/client-display/words/calibration-words";
 import { heldWords } from "@overcue/client-display/words/held-words";
 import { bandIds } from "@overcue/shared-geometry/bands";
 import { describe, expect, test } from "vitest";
@@ -42,6 +46,23 @@ describe("D8 silence", () => {
       expect(heldWords(practiceState(changes), 1)).not.toBeNull();
     }
   });
+
+  test("D8 a baseline says which rep comes and that there is no feedback, and never one more than there are", () => {
+    const after = (repsInBlock: number) =>
+      heldWords(practiceState({ mode: "baseline", repsInBlock, blockSize: 7, nextRepAnswered: false }), 1);
+    expect(after(0)).toBe("baseline:\nrep 1 of 7\nno feedback");
+    expect(after(2)).toBe("baseline:\nrep 3 of 7\nno feedback");
+    expect(after(7)).toBe("baseline:\nrep 7 of 7\nno feedback");
+  });
+
+  test("D8 in a baseline a camera that nobody measured is said to count nothing; elsewhere the answer says it", () => {
+    const baseline = practiceState({ mode: "baseline" });
+    expect(cautionWords("uncalibrated", baseline)).toBe("uncalibrated\nnot counted");
+    expect(cautionWords("suspect", baseline)).toBe("camera moved?\nnot counted");
+    expect(cautionWords("station", baseline)).toBe("");
+    expect(cautionWords("demo", baseline)).toBe("demo golfer");
+    expect(cautionWords("uncalibrated", practiceState())).toBe("uncalibrated");
+  });
 });
 
 describe("D10 keys", () => {
@@ -65,6 +86,16 @@ describe("D10 keys", () => {
     for (const key of ["PageDown", "PageUp"]) {
       expect(keyAction(key, at("list", { oneButton: true }))).toEqual({ kind: "choose" });
       expect(keyAction(key, at("panel", { oneButton: true }))).toEqual({ kind: "close" });
+    }
+  });
+
+  test("D10 sheets: forward turns, back closes; with one button the last sheet leads back to the ground", () => {
+    expect(keyAction("PageDown", at("sheets"))).toEqual({ kind: "turn", by: 1, closes: false });
+    expect(keyAction("PageUp", at("sheets"))).toEqual({ kind: "close" });
+    expect(keyAction("Escape", at("sheets"))).toEqual({ kind: "close" });
+    expect(keyAction("ArrowUp", at("sheets"))).toEqual({ kind: "turn", by: -1, closes: false });
+    for (const key of ["PageDown", "PageUp"]) {
+      expect(keyAction(key, at("sheets", { oneButton: true }))).toEqual({ kind: "turn", by: 1, closes: true });
     }
   });
 
@@ -253,6 +284,28 @@ describe("D12 sound", () => {
   test("D12 no second tone for a correction, none for a checkpoint without an aim", () => {
     expect(toneOf(told(0.575, 0.01, true), demoAims)).toBeNull();
     expect(toneOf(told(0.575, 0.01), [])).toBeNull();
+  });
+});
+
+describe("D17 who changed what", () => {
+  const changedBy = (by: string, at: number, revision: number) =>
+    practiceState({ revision, lastChange: { by, what: "changed the stage", at } });
+
+  test("D17 the ground says what others changed, once, and neither its own nor what was changed before it opened", () => {
+    const store = createScreenStore();
+    const ui = createUiStore();
+    followChange({ store, ui, ownName: "ground screen" });
+    const noticeAfter = (practice: ReturnType<typeof practiceState>) => {
+      ui.setState({ notice: null });
+      store.setState({ practice });
+      return ui.getState().notice;
+    };
+    expect(noticeAfter(changedBy("Robin (invented)", 1, 1))).toBeNull();
+    expect(noticeAfter(changedBy("Robin (invented)", 2, 2))).toBe("Robin (invented): changed the stage.");
+    // A rep moves the practice on without anybody's doing.
+    expect(noticeAfter(changedBy("Robin (invented)", 2, 3))).toBeNull();
+    expect(noticeAfter(changedBy("ground screen", 3, 4))).toBeNull();
+    expect(noticeAfter(changedBy("Alex (invented)", 4, 5))).toBe("Alex (invented): changed the stage.");
   });
 });
 

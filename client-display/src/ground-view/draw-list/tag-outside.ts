@@ -18,15 +18,22 @@ export function tagOutside(
   const text = outsideWord(frame, place, outside);
   // Half a tag's height and width with their paddings, and a gap to the triangle.
   const halfHeight = sizes.text * 0.52;
-  const halfWidth = sizes.text * (widestLetters * meanAdvance + 0.3);
-  const away = sizes.mark / 2 + halfHeight + sizes.text * 0.15;
-  const inner = at.y > area.y + area.height / 2 ? at.y - away : at.y + away;
+  const halfWidth = sizes.text * ((text.length / 2) * meanAdvance + 0.3);
+  const gap = sizes.text * 0.15;
+  // Beside the triangle where there is room, else in the next row at the end where WANT does not stand.
+  const towardsMiddle = at.x > area.x + area.width / 2 ? -1 : 1;
+  const beside = at.x + towardsMiddle * (sizes.mark / 2 + gap + halfWidth);
+  const fitsBeside = beside - halfWidth >= area.x && beside + halfWidth <= area.x + area.width;
+  const inwards = at.y > area.y + area.height / 2 ? -1 : 1;
+  const centre = fitsBeside
+    ? { x: beside, y: at.y }
+    : { x: area.x + halfWidth + gap, y: at.y + inwards * (sizes.mark / 2 + gap + halfHeight) };
   return {
     kind: "tag",
     text,
     at: {
-      x: within(at.x, area.x + halfWidth, area.x + area.width - halfWidth),
-      y: within(inner, area.y + halfHeight, area.y + area.height - halfHeight),
+      x: within(centre.x, area.x + halfWidth, area.x + area.width - halfWidth),
+      y: within(centre.y, area.y + halfHeight, area.y + area.height - halfHeight),
     },
     align: "centre",
     size: sizes.text,
@@ -36,9 +43,8 @@ export function tagOutside(
   };
 }
 
-/** Letters of the longest word, and the bold typeface's mean advance in font sizes as measured in Chromium. */
-const widestLetters = 15 / 2;
-const meanAdvance = 0.42;
+/** The bold typeface's mean advance in font sizes as measured in Chromium, and a little. */
+const meanAdvance = 0.44;
 
 function outsideWord(
   frame: GroundFrame,
