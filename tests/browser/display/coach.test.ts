@@ -54,6 +54,7 @@ async function open(role: "coach" | "display", settings: Readonly<Record<string,
   const context = await browser.newContext({ ignoreHTTPSErrors: true, viewport: size });
   const page = await context.newPage();
   opened.push(page);
+  page.setDefaultTimeout(patience.timeout);
   await page.addInitScript((stored) => {
     localStorage.setItem("overcue-screen", JSON.stringify(stored));
   }, settings);
@@ -171,7 +172,8 @@ test("D17 of several coaches the last change holds, and everybody reads whose it
   for (const page of [first, second, ground]) await page.getByText(`${alex}: changed the stage`).waitFor();
   await bookSays(({ stage }) => stage, "added-speed");
   for (const page of [first, second]) {
-    await expect.poll(() => page.getByLabel("added speed").isChecked(), patience).toBe(true);
+    const chosen = page.locator(".chip:has(input[name=stage]:checked)");
+    await expect.poll(() => chosen.textContent(), patience).toBe("added speed");
   }
 
   // Both at the same moment: whichever the relay heard last holds, on every page alike.
