@@ -13,18 +13,6 @@ export function paintMark(painter: Painter, mark: Mark): void {
   const trace = (): void => {
     traceMark(context, shape, centre, size);
   };
-  if (shape === "cross" || shape === "dash") {
-    strokeInTurn(
-      painter,
-      trace,
-      [
-        [halo, 0.32],
-        [paint, 0.2],
-      ],
-      size,
-    );
-    return;
-  }
   if (shape === "live-round" || shape === "live-square") {
     strokeInTurn(
       painter,
@@ -74,18 +62,6 @@ function strokeInTurn(
 function traceMark(context: CanvasRenderingContext2D, shape: MarkShape, { x, y }: ScreenPoint, size: number): void {
   const half = size / 2;
   switch (shape) {
-    case "cross":
-      context.beginPath();
-      context.moveTo(x - half * 0.8, y - half * 0.8);
-      context.lineTo(x + half * 0.8, y + half * 0.8);
-      context.moveTo(x + half * 0.8, y - half * 0.8);
-      context.lineTo(x - half * 0.8, y + half * 0.8);
-      return;
-    case "dash":
-      context.beginPath();
-      context.moveTo(x - half, y);
-      context.lineTo(x + half, y);
-      return;
     case "ring":
     case "disc":
     case "live-round":
@@ -106,7 +82,7 @@ function traceMark(context: CanvasRenderingContext2D, shape: MarkShape, { x, y }
   }
 }
 
-type Cornered = Exclude<MarkShape, "cross" | "dash" | "ring" | "disc" | "live-round">;
+type Cornered = Exclude<MarkShape, "ring" | "disc" | "live-round">;
 
 const corners: Readonly<Record<Cornered, readonly (readonly [right: number, down: number])[]>> = {
   diamond: [

@@ -15,7 +15,7 @@ function seriesFor(
   unit: string,
   colours: Colours,
 ): readonly PlotSeries[] {
-  const accents = [colours.live, colours.wantedLine, colours.ink, colours.quiet, colours.live];
+  const accents = [colours.plotWarm, colours.plotCool, colours.ink, colours.quiet, colours.plotWarm];
   return checkpoints.map((id, index) => ({
     label: `${briefCheckpoint(id)} ${figureOf(last[index] ?? null, unit)}`,
     colour: accents[index % accents.length] ?? colours.ink,
@@ -70,7 +70,7 @@ export function feltPlot(view: SessionView, colours: Colours): PlotContent | nul
     data: [felt, felt, dots.map(([, y]) => y)],
     series: [
       { label: "felt as it was", colour: colours.quiet, dash: [6, 5], line: true },
-      { label: `a rep: ${Math.round(gap)} cm off`, colour: colours.live, dash: [], line: false },
+      { label: `a rep: ${Math.round(gap)} cm off`, colour: colours.plotWarm, dash: [], line: false },
     ],
     wholeX: false,
     colours,

@@ -6,7 +6,7 @@ export type ThemeId = (typeof themeIds)[number];
 /**
  * The colours of each part by theme. Accents are Okabe and Ito's set, which keeps apart under the common kinds of
  * colour blindness; none of them stands alone: every one comes with a pattern, a shape or a word. In the sun theme ink
- * on every ground keeps 7 to 1.
+ * on every ground, and plots on paper, keep 7 to 1: for that some accents are lighter or darker than the set's.
  */
 export const palettes: Readonly<Record<ThemeId, Readonly<Record<Paint, string>>>> = {
   sun: {
@@ -16,10 +16,11 @@ export const palettes: Readonly<Record<ThemeId, Readonly<Record<Paint, string>>>
     quiet: "#3d3d3d",
     felt: "#e69f00",
     wanted: "#56b4e9",
-    wantedLine: "#0072b2",
     live: "#d55e00",
-    good: "#009e73",
-    off: "#cc79a7",
+    good: "#33b68d",
+    off: "#d183ae",
+    plotWarm: "#8f3f00",
+    plotCool: "#005a8c",
   },
   dim: {
     paper: "#23272e",
@@ -28,10 +29,11 @@ export const palettes: Readonly<Record<ThemeId, Readonly<Record<Paint, string>>>
     quiet: "#c9c6bd",
     felt: "#8a5f00",
     wanted: "#0a5c8c",
-    wantedLine: "#56b4e9",
     live: "#f0e442",
-    good: "#009e73",
-    off: "#cc79a7",
+    good: "#007d5b",
+    off: "#9c4f79",
+    plotWarm: "#f0e442",
+    plotCool: "#56b4e9",
   },
   night: {
     paper: "#000000",
@@ -40,9 +42,10 @@ export const palettes: Readonly<Record<ThemeId, Readonly<Record<Paint, string>>>
     quiet: "#b98646",
     felt: "#553b00",
     wanted: "#0b3f5c",
-    wantedLine: "#3f87ad",
     live: "#d55e00",
     good: "#00664a",
     off: "#7d4a66",
+    plotWarm: "#d55e00",
+    plotCool: "#3f87ad",
   },
 };

@@ -44,7 +44,8 @@ function band(rect: Rect, pattern: PatternName, paint: Paint, strength: number, 
       paint: "ink",
       width: border,
       dash: pattern === "dots" ? [border * 3, border * 2] : [],
-      alpha: Math.max(0.4, strength),
+      // The border stays when the band has faded, and is read in the sun like any other line.
+      alpha: 1,
     },
   ];
 }

@@ -18,7 +18,6 @@ export function drawHistory(frame: GroundFrame, places: readonly PastPlace[], ma
   return places.flatMap(({ subject, y, sd, age }): Shape[] => {
     const x = -age * stepX;
     const { at, outside } = keepInside(frame, frame.toScreen(x, y), markSize / 2);
-    const alpha = Math.max(0.35, 1 - age * 0.08);
     return [
       {
         kind: "line",
@@ -27,7 +26,7 @@ export function drawHistory(frame: GroundFrame, places: readonly PastPlace[], ma
         paint: "ink",
         width: Math.max(2, markSize / 10),
         dash: [],
-        alpha,
+        alpha: 1,
       },
       {
         kind: "mark",
@@ -36,7 +35,7 @@ export function drawHistory(frame: GroundFrame, places: readonly PastPlace[], ma
         size: markSize,
         paint: age === 0 ? "live" : "quiet",
         halo: "paper",
-        alpha,
+        alpha: 1,
       },
     ];
   });

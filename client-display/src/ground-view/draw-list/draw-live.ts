@@ -40,7 +40,7 @@ export function drawLive(frame: GroundFrame, live: LiveOnGround, markSize: numbe
         kind: "line",
         from: grip,
         to: frame.toScreen(place.x, place.y),
-        paint: "live",
+        paint: "ink",
         width: lineWidth / 2,
         dash: [lineWidth, lineWidth],
         alpha: 1,

@@ -1,5 +1,6 @@
 /** Colours by their part on the screen; the theme says which colour plays it. */
-export type Paint = "paper" | "strip" | "ink" | "quiet" | "felt" | "wanted" | "wantedLine" | "live" | "good" | "off";
+export type Paint =
+  "paper" | "strip" | "ink" | "quiet" | "felt" | "wanted" | "live" | "good" | "off" | "plotWarm" | "plotCool";
 
 export interface ScreenPoint {
   readonly x: number;
@@ -23,9 +24,7 @@ export type MarkShape =
   | "triangle-up"
   | "triangle-down"
   | "triangle-left"
-  | "triangle-right"
-  | "cross"
-  | "dash";
+  | "triangle-right";
 
 interface Common {
   /** 0 invisible to 1 opaque. */
