@@ -5,7 +5,7 @@ export interface MeasuredText {
   readonly text: string;
   /** Font size in CSS pixels, or a mark's height. */
   readonly size: number;
-  /** Wholly inside the window and inside its own box: nothing is cut off. */
+  /** Wholly inside the window and inside its own box: nothing is cut off. What is scrolled to may stand below the window. */
   readonly whole: boolean;
 }
 
@@ -19,8 +19,11 @@ export async function measureTexts(page: Page, selectors: readonly string[]): Pr
           const isMark = element instanceof SVGElement;
           if (text === "" && !isMark) return [];
           const box = element.getBoundingClientRect();
+          const scrolls = element.closest("[data-sheets], [data-screen=menu]") !== null;
           const insideWindow =
-            box.left >= -0.5 && box.top >= -0.5 && box.right <= innerWidth + 0.5 && box.bottom <= innerHeight + 0.5;
+            box.left >= -0.5 &&
+            box.right <= innerWidth + 0.5 &&
+            (scrolls || (box.top >= -0.5 && box.bottom <= innerHeight + 0.5));
           return [
             {
               selector,

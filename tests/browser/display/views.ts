@@ -151,12 +151,15 @@ export const views: readonly View[] = [
     settings: practised,
     after: async (page, relay) => {
       await startPractice(page, relay);
-      relay.say.practice(
-        practiceState({
-          revision: 2,
-          lastChange: { by: "Robin (invented)", what: "set exaggerate by to 35 cm", at: 1_790_000_000_000 },
-        }),
-      );
+      // A message stays for a few seconds only: another change follows.
+      let revision = 1;
+      const change = (): void => {
+        revision++;
+        const lastChange = { by: "Robin (invented)", what: "set exaggerate by to 35 cm", at: revision };
+        relay.say.practice(practiceState({ revision, lastChange }));
+      };
+      change();
+      relay.keepSaying(2000, change);
       await page.waitForSelector(".notice");
     },
   },
