@@ -20,7 +20,7 @@ import { SetUpScreen } from "../screens/set-up-screen.tsx";
 import { VerdictScreen } from "../screens/verdict-screen.tsx";
 
 /** A message may cover this share of the screen's height for its few seconds. */
-const messageShare = 0.34;
+const messageShare = 0.45;
 
 /** The ground screen: what the golfer needs now, and above it what the relay has to say. */
 export function GroundScreen() {
