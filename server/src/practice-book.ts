@@ -10,6 +10,11 @@ export interface PracticeBook {
    */
   addRep(rep: Rep): Promise<void>;
   state(): PracticeState;
+  /**
+   * The phone begins or ends to show the demo golfer: while it does, the practice is the invented golfer's, who begins anew with a baseline each time;
+   * afterwards it is the last person's again.
+   */
+  showDemo(shown: boolean): void;
   /** `by`: who asks, as the others will read it. */
   command(command: PracticeCommand, by: string): Acknowledgement;
   sessionView(): SessionView;

@@ -29,6 +29,8 @@ export function fakeEffects(): FakeEffects {
 export interface FakeBook extends PracticeBook {
   readonly reps: Map<string, Rep>;
   readonly commands: { readonly command: unknown; readonly by: string }[];
+  /** Each time that the phone began (true) or ended to show the demo golfer. */
+  readonly demos: boolean[];
   /** False: reps wait until `writeOut`. */
   writesAtOnce: boolean;
   failsWith: string | null;
@@ -48,6 +50,7 @@ export function fakeBook(): FakeBook {
   const book: FakeBook = {
     reps: new Map(),
     commands: [],
+    demos: [],
     writesAtOnce: true,
     failsWith: null,
     stateFails: false,
@@ -64,6 +67,9 @@ export function fakeBook(): FakeBook {
     state() {
       if (book.stateFails) throw new Error("the practice cannot be shown");
       return { ...practiceState, revision, repsInSession: book.reps.size };
+    },
+    showDemo(shown) {
+      book.demos.push(shown);
     },
     command(command, by) {
       book.commands.push({ command, by });

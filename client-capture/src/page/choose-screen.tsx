@@ -19,7 +19,7 @@ const startDemo = (session: PhoneSession): void =>
   void session.open("the demo golfer", async () => {
     // Loaded when wanted: the scene and its renderer are as large as the rest of the page.
     const { openDemo } = await import("../frames/open-demo.ts");
-    return await openDemo();
+    return await openDemo(() => session.practice());
   });
 
 /** Where pictures are to come from. */

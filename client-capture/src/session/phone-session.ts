@@ -57,6 +57,8 @@ export interface PhoneSession {
   /** Begins a set-up of the sticks over the newest picture. */
   startStation(): StationSetUp;
   tellPractice(practice: PracticeState): void;
+  /** The practice as the relay last told it; null while not paired. */
+  practice(): PracticeState | null;
   /** The next tap on the picture is on the rod, or is not. */
   askForRod(asked: boolean): void;
   /** Learns the rod's colour from where the newest picture was tapped, pixels. Never rejects: what came of it goes to the store. */
@@ -327,6 +329,7 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
     tellConnected() {
       station.connected();
     },
+    practice: () => practice,
     tellPractice(next) {
       const before = practice;
       practice = next;

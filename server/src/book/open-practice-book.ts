@@ -4,7 +4,8 @@ import type { Rep } from "@overcue/shared-geometry/wire/rep";
 import type { PracticeBook } from "../practice-book.ts";
 import { decide } from "../practice/journal/decide.ts";
 import { describeCommand } from "../practice/journal/describe-command.ts";
-import type { JournalEntry, PracticeEvent } from "../practice/journal/events.ts";
+import { demoGolfer, demoGolferName, lastPerson } from "../practice/journal/demo-golfer.ts";
+import type { Golfer, JournalEntry, PracticeEvent } from "../practice/journal/events.ts";
 import { voidedReps } from "../practice/journal/prune-voided.ts";
 import { advance, replay } from "../practice/journal/replay.ts";
 import type { GolferBook, Practice } from "../practice/journal/state.ts";
@@ -75,6 +76,27 @@ class JournaledBook implements PracticeBook {
     });
   }
 
+  showDemo(shown: boolean): void {
+    const current = this.#book().golfer;
+    if (shown === (current.invented === true)) return;
+    if (shown) {
+      this.#write(
+        this.#demo(),
+        itself,
+        [
+          { type: "golfer-chosen" },
+          { type: "stage-set", stage: "slow-rehearsal" },
+          { type: "mode-started", mode: "baseline" },
+        ],
+        [],
+      );
+    } else this.#write(this.#person(), itself, [{ type: "golfer-chosen" }], []);
+    this.#ensureSession();
+    const what = shown ? "shows the demo golfer" : "ended the demonstration";
+    this.#lastCommand = { by: "phone", what, at: this.#effects.now() };
+    this.#tell();
+  }
+
   command(command: PracticeCommand, by: string): Acknowledgement {
     try {
       return command.do === "delete-golfer" ? this.#deleteGolfer(command, by) : this.#decide(command, by);
@@ -101,9 +123,10 @@ class JournaledBook implements PracticeBook {
 
   #takeRep(rep: Rep): void {
     if (this.#repIds.has(rep.id)) return;
-    this.#ensureSession();
-    const book = this.#book();
-    const { id: golferId } = book.golfer;
+    // What is demonstrated is in the invented golfer's book and nowhere else, whoever is chosen; what was filmed never is.
+    const golferId = rep.calibration === "demo" ? this.#demo() : this.#person();
+    this.#ensureSession(golferId);
+    const book = this.#book(golferId);
     const { trajectory, ...figures } = rep;
     const shown = targetsOf(book, this.#practice).map((target) => ({
       checkpoint: target.checkpoint,
@@ -140,11 +163,15 @@ class JournaledBook implements PracticeBook {
     if (!book) return { ok: false, why: "There is no such golfer in the book." };
     if (book.golfer.name !== name)
       return { ok: false, why: "The name does not match the golfer's: type it as it stands in the book." };
+    const wasShown = this.#practice.current === golferId;
     this.#store.deleteGolfer(golferId, name);
     this.#journal = this.#store.readJournal();
     this.#practice = replay(this.#journal);
     this.#repIds = idsOf(this.#journal);
     this.#ensureGolfer();
+    // Whoever is left and was chosen last comes next; in a person's place that is never the invented golfer.
+    if (wasShown && book.golfer.invented !== true && this.#book().golfer.invented === true)
+      this.#write(this.#person(), itself, [{ type: "golfer-chosen" }], []);
     this.#ensureSession();
     this.#lastCommand = { by: by === name ? "" : by, what: "deleted a golfer", at: this.#effects.now() };
     this.#tell();
@@ -175,9 +202,8 @@ class JournaledBook implements PracticeBook {
     for (const { event } of entries) if (event.type === "rep-recorded") this.#repIds.add(event.rep.id);
   }
 
-  #book(): GolferBook {
-    const { current, golfers } = this.#practice;
-    const book = current === null ? undefined : golfers[current];
+  #book(golferId = this.#practice.current): GolferBook {
+    const book = golferId === null ? undefined : this.#practice.golfers[golferId];
     if (!book) throw new Error("a practice book always has a golfer");
     return book;
   }
@@ -185,18 +211,30 @@ class JournaledBook implements PracticeBook {
   #ensureGolfer(): void {
     const { current, golfers } = this.#practice;
     if (current !== null && golfers[current]) return;
-    const other = Object.keys(golfers)[0];
-    if (other !== undefined) {
-      this.#write(other, itself, [{ type: "golfer-chosen" }], []);
-      return;
-    }
-    const golfer = { id: this.#effects.newId(), name: "Golfer", handed: "right" as const };
-    this.#write(golfer.id, itself, [{ type: "golfer-added", golfer }, { type: "golfer-chosen" }], []);
+    this.#write(this.#person(), itself, [{ type: "golfer-chosen" }], []);
+  }
+
+  /** The id of the person who practised last; of a new one where the book knows nobody. */
+  #person(): string {
+    const known = lastPerson(this.#practice, this.#journal);
+    return known ?? this.#add({ name: "Golfer", handed: "right" });
+  }
+
+  /** The id of the invented golfer, who is added when first shown. */
+  #demo(): string {
+    const known = demoGolfer(this.#practice);
+    return known?.id ?? this.#add({ name: demoGolferName, handed: "right", invented: true });
+  }
+
+  #add(who: Omit<Golfer, "id">): string {
+    const golfer = { id: this.#effects.newId(), ...who };
+    this.#write(golfer.id, itself, [{ type: "golfer-added", golfer }], []);
+    return golfer.id;
   }
 
   /** A golfer who comes back after a long pause begins a new session. */
-  #ensureSession(): void {
-    const { golfer, session } = this.#book();
+  #ensureSession(golferId = this.#practice.current): void {
+    const { golfer, session } = this.#book(golferId);
     const last = this.#journal.findLast(({ golferId }) => golferId === golfer.id);
     const pause = this.#effects.now() - (last?.at ?? 0);
     if (session && pause <= practiceSettings.session.newAfterHours * hour) return;

@@ -40,6 +40,7 @@ export function serveCapture(socket: RelaySocket, context: RelayContext): void {
   socket.on(
     "captureState",
     live("captureState", captureStateSchema, (state) => {
+      if (last.captureState?.source !== state.source) showDemo(state.source === "demo", context);
       last.captureState = state;
       io.to(screens).emit("captureState", state);
     }),
@@ -60,6 +61,16 @@ export function serveCapture(socket: RelaySocket, context: RelayContext): void {
       answer({ ok: false, why: `The relay could not read this rep: ${read.why}` });
     }
   });
+}
+
+/** A book that cannot be written is told; the phone's state goes on to the screens all the same. */
+function showDemo(shown: boolean, { book, drops }: RelayContext): void {
+  try {
+    book.showDemo(shown);
+  } catch (error) {
+    const why = error instanceof Error ? error.message : "for an unknown reason";
+    drops.drop("failed", "captureState", `the demonstration's golfer could not be chosen: ${why}`);
+  }
 }
 
 /** Never rejects: what went wrong is the answer, and the phone keeps the rep. */

@@ -61,11 +61,19 @@ export const verdictSchema = z.object({
   ),
 });
 
+/** `invented`: the demo golfer, who is nobody and has a book of their own. */
+const golferSchema = z.object({
+  id: z.string(),
+  name: z.string(),
+  handed: handedSchema,
+  invented: z.boolean().optional(),
+});
+
 /** The whole practice as the relay knows it, sent to every display and coach at each change. */
 export const practiceStateSchema = z.object({
   revision: z.int().nonnegative(),
-  golfer: z.object({ id: z.string(), name: z.string(), handed: handedSchema }),
-  golfers: z.array(z.object({ id: z.string(), name: z.string(), handed: handedSchema })),
+  golfer: golferSchema,
+  golfers: z.array(golferSchema),
   club: clubIdSchema,
   drill: z.object({
     id: z.string(),

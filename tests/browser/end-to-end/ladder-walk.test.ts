@@ -43,7 +43,7 @@ describe("the ladder, in a browser", () => {
     const { secret } = relay.application;
     const coach = await joinRelay(relay.origin, "coach", { secret, name: "Robin" });
     const phone = await joinRelay(relay.origin, "capture", { secret });
-    phone.socket.emit("captureState", captureState({ source: "demo" }));
+    phone.socket.emit("captureState", captureState({ source: "clip" }));
     browser = await launchChromium();
     const page = await (await browser.newContext({ ignoreHTTPSErrors: true })).newPage();
     await page.goto(relay.page("display"));

@@ -8,7 +8,13 @@ const finite = z.number();
 const id = z.string().min(1).max(80);
 const placeCheckpoint = z.enum(placeCheckpointIds);
 
-const golferSchema = z.object({ id, name: z.string().min(1).max(60), handed: handedSchema });
+const golferSchema = z.object({
+  id,
+  name: z.string().min(1).max(60),
+  handed: handedSchema,
+  /** Set for the demo golfer: nobody, whose reps are demonstrated and never anybody's figures. */
+  invented: z.boolean().optional(),
+});
 
 const stationSchema = z.object({
   club: clubIdSchema,
