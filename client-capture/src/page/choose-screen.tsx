@@ -58,7 +58,12 @@ export function ChooseScreen() {
         <h1>Where is the golfer?</h1>
         <Mark told={linkWords({ link, peers })} />
         {unsent > 0 && (
-          <Mark told={{ standing: "waiting", words: `${unsent} reps kept here until the relay takes them` }} />
+          <Mark
+            told={{
+              standing: "waiting",
+              words: `${unsent} ${unsent === 1 ? "rep" : "reps"} kept here until the relay takes them`,
+            }}
+          />
         )}
       </header>
       {trouble !== null && (

@@ -6,41 +6,46 @@ export interface PhoneView {
   readonly open: (page: Page) => Promise<void>;
 }
 
-const press = (name: string) => async (page: Page) => {
-  await page.getByRole("button", { name }).first().click();
+export const press = async (page: Page, name: string): Promise<void> => {
+  await page.getByRole("button", { name, exact: true }).click();
 };
 
-const screen = async (page: Page, name: string): Promise<void> => {
+export const screen = async (page: Page, name: string): Promise<void> => {
   await page.waitForSelector(`[data-screen=${name}]`, { timeout: 120_000 });
 };
 
-/** Every view, in the order in which somebody who sets up for the first time walks through them; the camera shows a golfer at address. */
+const fold = async (page: Page, part: "set-up" | "more"): Promise<void> => {
+  await page.locator(part === "set-up" ? ".set-up summary" : ".more > summary").click();
+};
+
+/** Every view, in the order in which somebody who sets up for the first time walks through them; the camera shows a golfer rehearsing. */
 export const phoneViews: readonly PhoneView[] = [
   {
     name: "choose",
     open: async (page) => {
       await screen(page, "choose");
+      await page.getByText("Paired, no ground screen open").waitFor();
     },
   },
   {
     name: "help",
     open: async (page) => {
-      await press("Help, place and cautions")(page);
+      await press(page, "Help, place and cautions");
       await screen(page, "help");
     },
   },
   {
     name: "cautions",
     open: async (page) => {
-      await press("Back")(page);
-      await press("In front of this phone")(page);
+      await press(page, "Back");
+      await page.getByRole("button", { name: "In front of this phone" }).click();
       await screen(page, "cautions");
     },
   },
   {
     name: "set-up",
     open: async (page) => {
-      await press("Read, at: Range")(page);
+      await press(page, "Read, at: Range");
       await screen(page, "live");
       await page.locator('.findings .mark-good:has-text("Shaft found")').waitFor({ timeout: 120_000 });
     },
@@ -48,31 +53,23 @@ export const phoneViews: readonly PhoneView[] = [
   {
     name: "set-up-list",
     open: async (page) => {
-      await page.locator(".set-up summary").click();
-      await page.locator(".more summary").click();
-    },
-  },
-  {
-    name: "rod",
-    open: async (page) => {
-      await page.locator(".set-up summary").click();
-      await page.locator(".more summary").click();
-      await press("Space is clear")(page).catch(() => undefined);
-      await page.evaluate(() => undefined);
+      await fold(page, "set-up");
+      await fold(page, "more");
+      await page.locator("[data-check=rod-colour]").waitFor();
     },
   },
   {
     name: "station",
     open: async (page) => {
-      await press("Set the sticks")(page);
-      await page.locator(".station .handle").first().waitFor();
+      await press(page, "Set the sticks");
+      await page.locator(".station .handle").first().waitFor({ timeout: 60_000 });
     },
   },
   {
     name: "practice",
     open: async (page) => {
-      await press("Back")(page);
-      await press("Practise")(page);
+      await press(page, "Back");
+      await press(page, "Practise");
       await screen(page, "practice");
       await page.locator('.status .word:has-text("Seen")').waitFor({ timeout: 60_000 });
     },

@@ -7,7 +7,7 @@ import type { PracticeBook } from "@overcue/server/practice-book";
 import { demoGolferName } from "@overcue/server/practice/journal/demo-golfer";
 import { flatToSteepGolfer, makeRep } from "../../fakes/golfer-model.ts";
 import { seededRandom } from "../../scenes/random.ts";
-import type { HandClock} from "./temporary-book.ts";
+import type { HandClock } from "./temporary-book.ts";
 import { effectsOf, makeReps, temporaryBook } from "./temporary-book.ts";
 
 /** A rep whose content depends on its seed alone: made by habit, as in a baseline, whoever is shown. */

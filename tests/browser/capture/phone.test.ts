@@ -1,0 +1,245 @@
+import { randomUUID } from "node:crypto";
+import { mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { AxeBuilder } from "@axe-core/playwright";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
+import { angleOfHeight, capitalShare } from "@overcue/client-display/sizes/viewing-sizes";
+import { metres, pixels } from "@overcue/shared-geometry/units";
+import type { CaptureState } from "@overcue/shared-geometry/wire/hello";
+import { fakeBattery, fakeWakeLock } from "../../fakes/phone-device.ts";
+import { fakeBook, type FakeBook } from "../../relay/fakes.ts";
+import { heardOf, joinRelay, type Joined } from "../../relay/join-relay.ts";
+import { sampleRep } from "../../relay/sample-messages.ts";
+import { startRelay, type RunningRelay } from "../../relay/start-relay.ts";
+import { machineEffects } from "@overcue/server/machine-effects";
+import { launchChromium } from "../chromium.ts";
+import { measureTexts } from "../display/measure-texts.ts";
+import { phoneViews, press, screen } from "./phone-views.ts";
+import { shortFilm } from "./short-film.ts";
+
+let folder: string;
+let browser: Browser;
+let relay: RunningRelay;
+let book: FakeBook;
+let coach: Joined;
+
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), "overcue-phone-"));
+  browser = await launchChromium({ fakeCamera: await shortFilm(folder) });
+}, 300_000);
+afterAll(async () => {
+  await browser.close();
+  await rm(folder, { recursive: true, force: true });
+});
+beforeEach(async () => {
+  book = fakeBook();
+  relay = await startRelay(machineEffects, book);
+  coach = await joinRelay(relay.origin, "coach", { secret: relay.application.secret });
+  return async () => {
+    coach.socket.close();
+    await relay.close();
+  };
+});
+
+/** A phone of that size that was never here before; `before`: what is put in place before its first script. */
+async function openPhone(
+  size: { readonly width: number; readonly height: number },
+  before: (page: Page) => Promise<void> = () => Promise.resolve(),
+): Promise<Page> {
+  const context = await browser.newContext({ ignoreHTTPSErrors: true, viewport: size });
+  const page = await context.newPage();
+  await before(page);
+  await page.goto(relay.page("capture"));
+  return page;
+}
+
+async function startCamera(page: Page): Promise<void> {
+  await page.getByRole("button", { name: "In front of this phone" }).click();
+}
+
+/** The phone's state as the screens were told it last, once it is as wanted. */
+async function toldOnce(isSo: (state: CaptureState) => boolean): Promise<CaptureState> {
+  for (let tries = 0; tries < 600; tries++) {
+    const told = heardOf(coach, "captureState").at(-1) as CaptureState | undefined;
+    if (told !== undefined && isSo(told)) return told;
+    await new Promise((resolve) => setTimeout(resolve, 100));
+  }
+  throw new Error(`never told so; the last was ${JSON.stringify(heardOf(coach, "captureState").at(-1))}`);
+}
+
+const sizes = [
+  { width: 360, height: 780, pixelsPerMillimetre: 160 / 25.4 },
+  { width: 780, height: 360, pixelsPerMillimetre: 160 / 25.4 },
+  // Tablets have about 132 of these pixels to the inch, laptops 96.
+  { width: 820, height: 1180, pixelsPerMillimetre: 132 / 25.4 },
+  { width: 1280, height: 800, pixelsPerMillimetre: 96 / 25.4 },
+];
+
+describe.each(sizes)("at $width x $height", ({ width, height, pixelsPerMillimetre }) => {
+  test("D4 D5 every view: axe is content, nothing sticks out, and while practising one word and one shape are read from 3 m", async () => {
+    const page = await openPhone({ width, height });
+    const complaints: string[] = [];
+    page.on("pageerror", (error) => complaints.push(error.message));
+    const viewing = { distance: metres(3), pixelsPerMillimetre };
+    for (const { name, open } of phoneViews) {
+      await open(page);
+      await page.evaluate(() => document.fonts.ready);
+      const { violations } = await new AxeBuilder({ page }).setLegacyMode(true).analyze();
+      const said = violations.map(({ id, nodes }) => `${name}: ${id}: ${nodes.map(({ html }) => html).join(" ")}`);
+      expect(said).toEqual([]);
+      const wider = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      expect(`${name} ${Math.max(0, wider)}`).toBe(`${name} 0`);
+    }
+    const [word] = await measureTexts(page, [".status .word"]);
+    expect(word?.whole).toBe(true);
+    expect(angleOfHeight(pixels((word?.size ?? 0) * capitalShare), viewing)).toBeGreaterThanOrEqual(20);
+    const [shape] = await measureTexts(page, [".status svg"]);
+    expect(shape?.whole).toBe(true);
+    expect(angleOfHeight(pixels(shape?.size ?? 0), viewing)).toBeGreaterThanOrEqual(40);
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+});
+
+const phone = { width: 390, height: 844 };
+
+describe("setting up", () => {
+  test("S9 the cautions come once at each place, and what was said of the rod is remembered there", async () => {
+    const page = await openPhone(phone);
+    await startCamera(page);
+    await screen(page, "cautions");
+    await press(page, "Read, at: Range");
+    await page.locator(".more > summary").click();
+    const { checks } = await toldOnce((state) => state.checks["rod-colour"] === "not-yet");
+    expect(checks["space-clear"]).toBe("not-yet");
+    await page.evaluate(() => {
+      window.scrollTo(0, 0);
+    });
+    await tapRod(page);
+    const told = await toldOnce((state) => state.checks["rod-colour"] === "ok");
+    expect(told.said?.["rod-colour"]?.words).toBe("Rod colour known");
+
+    await page.reload();
+    await startCamera(page);
+    await screen(page, "live");
+    await toldOnce((state) => state.running && state.checks["rod-colour"] === "ok");
+
+    await press(page, "Stop");
+    await press(page, "Help, place and cautions");
+    await page.getByLabel("Place", { exact: true }).selectOption("Home mat");
+    await press(page, "Back");
+    await startCamera(page);
+    await screen(page, "cautions");
+    await toldOnce((state) => state.running && state.checks["rod-colour"] === "not-yet");
+    await page.context().close();
+  });
+
+  test("S1 S2 S3 S7 the list that the screens are told has the measured numbers, and the words to each", async () => {
+    const page = await openPhone(phone);
+    await startCamera(page);
+    const told = await toldOnce(
+      (state) => state.checks["body-in-frame"] === "ok" && state.checks["certificate"] === "ok",
+    );
+    expect(told.said?.["body-in-frame"]?.words).toBe("Whole body in the picture");
+    expect(told.said?.["certificate"]?.words).toContain("by hand");
+    expect(told.said?.["frame-rate"]?.words).toMatch(/^\d+ pictures a second: /);
+    expect(told.said?.["light"]?.words).toContain("Bright enough");
+    expect(told.checks["camera-height"]).toBe("unknown");
+
+    await press(page, "Read, at: Range");
+    await press(page, "Set the sticks");
+    await page.getByRole("button", { name: "Use these sticks" }).click({ timeout: 60_000 });
+    const solved = await toldOnce((state) => state.checks["camera-height"] !== "unknown");
+    // The film was taken 4 m behind the ball, 0.9 m up, on the hand line.
+    expect(solved.calibration).toBe("station");
+    expect(numberIn(solved, "camera-distance")).toBeCloseTo(4, 0);
+    expect(Math.abs(numberIn(solved, "camera-height") - 0.9)).toBeLessThan(0.2);
+    await page.context().close();
+  });
+});
+
+const numberIn = ({ said }: CaptureState, id: string): number => Number(/[\d.]+/.exec(said?.[id]?.words ?? "")?.[0]);
+
+/** Taps the most orange place in the live picture, as a thumb would; again where the rod has moved on. */
+async function tapRod(page: Page): Promise<void> {
+  for (let tries = 0; tries < 12; tries++) {
+    const asked = page.getByRole("button", { name: "Now tap the rod" });
+    if (!(await asked.isVisible())) await press(page, "Tap the rod");
+    const at = await page.evaluate(() => {
+      const canvas = document.querySelector<HTMLCanvasElement>(".picture canvas");
+      const data = canvas?.getContext("2d")?.getImageData(0, 0, canvas.width, canvas.height).data;
+      if (canvas === null || data === undefined) return null;
+      let best = 0;
+      let place = 0;
+      for (let i = 0; i < data.length; i += 4) {
+        const orange = (data[i] ?? 0) - (data[i + 2] ?? 0) - Math.abs((data[i] ?? 0) - (data[i + 1] ?? 0) - 90);
+        if (orange > best) [best, place] = [orange, i / 4];
+      }
+      const box = canvas.getBoundingClientRect();
+      return {
+        x: box.left + ((place % canvas.width) / canvas.width) * box.width,
+        y: box.top + (Math.floor(place / canvas.width) / canvas.height) * box.height,
+      };
+    });
+    if (at !== null) await page.mouse.click(at.x, at.y);
+    await page.waitForTimeout(300);
+    if (!(await asked.isVisible())) return;
+  }
+  throw new Error("the rod's colour was never learnt");
+}
+
+describe("while a source runs", () => {
+  test("S11 the screen is kept on from the first picture to the last, and a low battery is said", async () => {
+    let locks: () => Promise<{ asked: number; let: number }> = () => Promise.reject(new Error("not watched"));
+    const page = await openPhone(phone, async (opened) => {
+      locks = await fakeWakeLock(opened);
+      await fakeBattery(opened, 0.11);
+    });
+    await startCamera(page);
+    await press(page, "Read, at: Range");
+    await page.locator('.warning:has-text("Battery at 11 %")').waitFor({ timeout: 60_000 });
+    expect(await locks()).toEqual({ asked: 1, let: 0 });
+    const { battery, warnings } = await toldOnce((state) => state.warnings.length > 0);
+    expect(battery).toBe(0.11);
+    expect(warnings.join(" ")).toContain("plug the phone in");
+    await press(page, "Stop");
+    await expect.poll(locks).toEqual({ asked: 1, let: 1 });
+    await page.context().close();
+  });
+
+  test("S12 a rep that the relay cannot take stays on the phone, over a reload, until it is on the relay's disk", async () => {
+    book.failsWith = "the disk is full";
+    const page = await openPhone(phone);
+    await screen(page, "choose");
+    const rep = { ...sampleRep(), id: randomUUID() };
+    await page.evaluate(async (kept) => {
+      await new Promise<void>((resolve, reject) => {
+        const asked = indexedDB.open("overcue-phone");
+        asked.onerror = () => {
+          reject(new Error("no database"));
+        };
+        asked.onsuccess = () => {
+          const change = asked.result.transaction("unsent-reps", "readwrite");
+          change.objectStore("unsent-reps").put(kept);
+          change.oncomplete = () => {
+            asked.result.close();
+            resolve();
+          };
+        };
+      });
+    }, rep);
+    await page.reload();
+    await page.getByText("1 rep kept here until the relay takes them").waitFor();
+    expect(book.reps.size).toBe(0);
+    book.failsWith = null;
+    await page.reload();
+    await expect.poll(() => [...book.reps.keys()], { timeout: 20_000 }).toEqual([rep.id]);
+    await page.reload();
+    await screen(page, "choose");
+    await page.getByText("Paired, no ground screen open").waitFor();
+    expect(await page.getByText("kept here until").count()).toBe(0);
+    await page.context().close();
+  });
+});
