@@ -9,7 +9,7 @@ export function certificateCheck(certificate: CertificateState): SetUpCheck {
     case "looking":
       return { id, state: "unknown", words: "Certificate: looking", todo: "" };
     case "trusted":
-      return { id, state: "ok", words: "Certificate trusted; page kept on this phone", todo: "" };
+      return { id, state: "ok", words: "Certificate trusted", todo: "" };
     case "by-hand":
       return {
         id,

@@ -5,8 +5,9 @@ import { appWords } from "./words.ts";
 /** Whether the page is kept on this phone and can be installed, and what is lacking where not. */
 export function AppSection() {
   const certificate = usePhoneState((state) => state.certificate);
+  const kept = usePhoneState((state) => state.kept);
   const app = usePhoneState((state) => state.app);
-  const { told, lacks } = appWords(certificate, app);
+  const { told, lacks } = appWords(certificate, kept, app);
   const { install } = app;
   return (
     <section className="app">

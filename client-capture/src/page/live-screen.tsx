@@ -1,7 +1,9 @@
+import { nextCheck } from "../checks/set-up-checks.ts";
 import { LivePicture } from "./live-picture.tsx";
 import { Mark } from "./mark.tsx";
 import { RodButtons } from "./next-action.tsx";
 import { SetUpList } from "./set-up-list.tsx";
+import { useChecks } from "./use-checks.ts";
 import { usePhoneState, useSession } from "./use-phone.ts";
 import { linkWords, shaftWords } from "./words.ts";
 
@@ -13,6 +15,7 @@ export function LiveScreen() {
   const warnings = usePhoneState((state) => state.warnings);
   return (
     <main className="live" data-screen="live">
+      <h1 className="unseen">Set up the phone</h1>
       <LivePicture />
       <section className="beside">
         <Findings />
@@ -60,12 +63,12 @@ function More() {
   const session = useSession();
   const hasTorch = usePhoneState((state) => state.hasTorch);
   const torchOn = usePhoneState((state) => state.torchOn);
-  const rod = usePhoneState((state) => state.rod);
+  const next = nextCheck(useChecks());
   return (
     <details className="more">
       <summary>More</summary>
       <div className="more-parts">
-        {rod.is !== "not-said" && <RodButtons />}
+        {next?.id !== "rod-colour" && <RodButtons />}
         <div className="pair">
           {hasTorch && (
             <button type="button" aria-pressed={torchOn} onClick={() => void session.setTorch(!torchOn)}>

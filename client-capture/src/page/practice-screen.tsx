@@ -18,6 +18,7 @@ export function PracticeScreen() {
   const status = practiceStatus({ finding, calibration, link, practice });
   return (
     <main className="practice" data-screen="practice">
+      <h1 className="unseen">Practice</h1>
       <div className={`status mark-${status.standing}`} role="status">
         <StandingShape standing={status.standing} />
         <p className="word">{status.word}</p>

@@ -1,9 +1,8 @@
-import type { CheckState, SetUpCheck } from "../checks/set-up-check.ts";
+import type { CheckState } from "../checks/set-up-check.ts";
 import { nextCheck } from "../checks/set-up-checks.ts";
-import { checksOf } from "../session/checks-of.ts";
 import { Mark } from "./mark.tsx";
 import { NextAction } from "./next-action.tsx";
-import { usePhoneState } from "./use-phone.ts";
+import { useChecks } from "./use-checks.ts";
 import type { Standing } from "./words.ts";
 
 const standings: Readonly<Record<CheckState, Standing>> = {
@@ -15,9 +14,7 @@ const standings: Readonly<Record<CheckState, Standing>> = {
 
 /** One thing to do next, with the button for it, and the whole list behind it. */
 export function SetUpList() {
-  // Made anew at each change of the state, a few times a second; compared as text so that React draws only what is new.
-  const text = usePhoneState((state) => JSON.stringify(checksOf(state)));
-  const checks = JSON.parse(text) as readonly SetUpCheck[];
+  const checks = useChecks();
   const next = nextCheck(checks);
   const done = checks.filter(({ state }) => state === "ok").length;
   return (

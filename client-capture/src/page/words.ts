@@ -39,12 +39,14 @@ export function shaftWords({ finding }: Pick<PhoneState, "finding">): Told {
 /** Whether the page is kept and can be installed; `lacks`: what is missing and how it is had, empty where nothing is. */
 export function appWords(
   certificate: CertificateState,
+  kept: boolean,
   app: AppState,
 ): { readonly told: Told; readonly lacks: string } {
   switch (certificate) {
     case "looking":
-      return { told: { standing: "waiting", words: "Being kept on this phone" }, lacks: "" };
+      return { told: beingKept, lacks: "" };
     case "trusted":
+      if (!kept) return { told: beingKept, lacks: "" };
       return {
         told: {
           standing: "good",
@@ -66,6 +68,8 @@ export function appWords(
       };
   }
 }
+
+const beingKept: Told = { standing: "waiting", words: "Being kept on this phone" };
 
 const browserMenu = "To install it: the browser's menu, then “Install app” or “Add to Home Screen”.";
 

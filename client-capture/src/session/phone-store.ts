@@ -60,6 +60,8 @@ export interface PhoneState {
   /** Sentences to act upon, most urgent first. */
   readonly warnings: readonly string[];
   readonly certificate: CertificateState;
+  /** The browser has kept the whole page. */
+  readonly kept: boolean;
   readonly app: AppState;
   /** The relay serves a newer page than this one. */
   readonly newerPage: boolean;
@@ -123,6 +125,7 @@ export const createPhoneStore = (): PhoneStore =>
     battery: null,
     trouble: null,
     certificate: "looking",
+    kept: false,
     app: { standalone: false, install: null },
     newerPage: false,
     practice: null,

@@ -84,8 +84,12 @@ export async function startPhone(): Promise<{ readonly store: PhoneStore; readon
     store.setState({ app });
   });
   // The browser fetches the whole page once more to keep it: the model that is wanted now comes first.
-  void poseSettled.then(keepPage).then((certificate) => {
+  void poseSettled.then(keepPage).then(async (certificate) => {
     store.setState({ certificate });
+    if (certificate !== "trusted") return;
+    // Active only when every file has been kept.
+    await navigator.serviceWorker.ready;
+    store.setState({ kept: true });
   });
   void watchBattery((battery) => {
     store.setState({ battery });

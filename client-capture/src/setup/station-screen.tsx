@@ -47,6 +47,7 @@ export function StationScreen() {
   const usable = solution !== null && solution.verdict !== "refused";
   return (
     <main className="live station">
+      <h1 className="unseen">Set the sticks</h1>
       <div className="picture">
         <div
           className="frame"

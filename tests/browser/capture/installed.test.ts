@@ -62,11 +62,6 @@ async function openTrustingPhone(relay: Application): Promise<Page> {
 async function kept(page: Page): Promise<void> {
   await press(page, "Help, place and cautions");
   await page.getByText("Kept: opens without the relay").waitFor({ timeout: 60_000 });
-  await page.waitForFunction(
-    async () => (await navigator.serviceWorker.getRegistration())?.active?.state === "activated",
-    undefined,
-    { timeout: 60_000 },
-  );
   await press(page, "Back");
 }
 

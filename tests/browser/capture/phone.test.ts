@@ -38,6 +38,7 @@ beforeEach(async () => {
   relay = await startRelay(machineEffects, book);
   coach = await joinRelay(relay.origin, "coach", { secret: relay.application.secret });
   return async () => {
+    for (const context of browser.contexts()) await context.close();
     coach.socket.close();
     await relay.close();
   };
@@ -121,7 +122,6 @@ test("D4 D5 S13 every view, upright and across, on phone, tablet and laptop: axe
   }
   expect(complaints).toEqual([]);
   expect(looked).toBe(phoneViews.length * sizes.length);
-  await page.context().close();
 });
 
 const phone = { width: 390, height: 844 };
@@ -154,7 +154,6 @@ describe("setting up", () => {
     await startCamera(page);
     await screen(page, "cautions");
     await toldOnce((state) => state.running && state.checks["rod-colour"] === "not-yet");
-    await page.context().close();
   });
 
   test("S1 S2 S3 S7 the list that the screens are told has the measured numbers, and the words to each", async () => {
@@ -177,7 +176,6 @@ describe("setting up", () => {
     expect(solved.calibration).toBe("station");
     expect(numberIn(solved, "camera-distance")).toBeCloseTo(4, 0);
     expect(Math.abs(numberIn(solved, "camera-height") - 0.9)).toBeLessThan(0.2);
-    await page.context().close();
   });
 });
 
@@ -227,7 +225,6 @@ describe("while a source runs", () => {
     expect(warnings.join(" ")).toContain("plug the phone in");
     await press(page, "Stop");
     await expect.poll(locks).toEqual({ asked: 1, let: 1 });
-    await page.context().close();
   });
 
   test("S12 a rep that the relay cannot take stays on the phone, over a reload, until it is on the relay's disk", async () => {
@@ -261,6 +258,5 @@ describe("while a source runs", () => {
     await screen(page, "choose");
     await page.getByText("Paired, no ground screen open").waitFor();
     expect(await page.getByText("kept here until").count()).toBe(0);
-    await page.context().close();
   });
 });
