@@ -23,7 +23,7 @@ const fine = {
   brightness: 120,
   torchWaits: true,
   newerPage: false,
-  stationNews: null,
+  stationNews: "",
 };
 
 describe("S11 what is said while a source runs", () => {
