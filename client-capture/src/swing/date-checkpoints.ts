@@ -1,6 +1,7 @@
 import { bestSplit } from "./best-split.ts";
+import type { CheckpointTime } from "./checkpoint-time.ts";
 import { dateLow } from "./date-low.ts";
-import { milliseconds, type Metres, type Milliseconds } from "@overcue/shared-geometry/units";
+import { milliseconds, type Metres } from "@overcue/shared-geometry/units";
 import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import { fitCrossing, type Crossing, type FitOptions, type SeriesPoint } from "./fit-crossing.ts";
@@ -11,13 +12,6 @@ import type { Segment } from "./segment-reps.ts";
 import { turnInPlane } from "./turn-in-plane.ts";
 import { swingTuning } from "./swing-tuning.ts";
 import { leadHandAboveGrip } from "./lead-hand.ts";
-
-/** A checkpoint's instant between samples, with one standard deviation, milliseconds. */
-export interface CheckpointTime {
-  readonly checkpoint: CheckpointId;
-  readonly t: Milliseconds;
-  readonly sd: number;
-}
 
 const angleFit: FitOptions = {
   least: swingTuning.fitWindow.least,

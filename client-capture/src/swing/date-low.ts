@@ -1,5 +1,5 @@
 import { milliseconds } from "@overcue/shared-geometry/units";
-import type { CheckpointTime } from "./date-checkpoints.ts";
+import type { CheckpointTime } from "./checkpoint-time.ts";
 import type { SeriesPoint } from "./fit-crossing.ts";
 import { swingTuning } from "./swing-tuning.ts";
 

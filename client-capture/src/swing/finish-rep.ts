@@ -1,7 +1,8 @@
 import { checkpointIds, type CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import { milliseconds, type Metres, type Milliseconds } from "@overcue/shared-geometry/units";
 import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
-import { dateCheckpoints, type CheckpointTime } from "./date-checkpoints.ts";
+import type { CheckpointTime } from "./checkpoint-time.ts";
+import { dateCheckpoints } from "./date-checkpoints.ts";
 import type { FollowedSample } from "./follow-swing.ts";
 import { kindOfRep, refuseRep, type RepKind } from "./judge-rep.ts";
 import { repSamples } from "./rep-samples.ts";

@@ -1,7 +1,7 @@
 import { bestSplit } from "./best-split.ts";
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import { milliseconds } from "@overcue/shared-geometry/units";
-import type { CheckpointTime } from "./date-checkpoints.ts";
+import type { CheckpointTime } from "./checkpoint-time.ts";
 import { fitCrossing, type Crossing, type SeriesPoint } from "./fit-crossing.ts";
 import { handsPath, turnsOf, type HandsMoment, type Turn } from "./hands-path.ts";
 import { median } from "./median.ts";

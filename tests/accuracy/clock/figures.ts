@@ -15,7 +15,7 @@ const asked = ({ speed, framesPerSecond }: JudgedCheckpoint): number =>
   isSlow(speed) ? halfFrame : 1000 / framesPerSecond;
 
 /** In percent; a share of nothing is not a number. */
-export const percent = (part: number, whole: number): number => (100 * part) / whole;
+const percent = (part: number, whole: number): number => (100 * part) / whole;
 
 export function quantile(values: readonly number[], share: number): number {
   const sorted = values.toSorted((a, b) => a - b);

@@ -7,10 +7,11 @@ import { defaultStation } from "@overcue/shared-geometry/default-station";
 import { clubHead } from "@overcue/shared-geometry/head-point";
 import { liftShaft } from "@overcue/shared-geometry/lift-shaft";
 import type { LiftObservation } from "@overcue/shared-geometry/lift-observation";
-import { worldPoint } from "@overcue/shared-geometry/point";
+import { imagePoint, worldPoint } from "@overcue/shared-geometry/point";
 import { readOutsOf } from "@overcue/shared-geometry/read-outs-of";
 import { anglesOf, directionOf } from "@overcue/shared-geometry/shaft-angles";
 import type { Handed } from "@overcue/shared-geometry/station";
+import { lookAtCamera } from "@overcue/shared-geometry/look-at-camera";
 import { metres, milliseconds, pixels, radians } from "@overcue/shared-geometry/units";
 
 const deg = Math.PI / 180;
@@ -55,5 +56,49 @@ describe.each<Handed>(["right", "left"])("lift, %s-handed", (handed) => {
     const readOuts = readOutsOf(best, settings, "arm-level-back");
     expect(readOuts.buttPoint).toMatchObject(butt);
     expect(readOuts.headPoint).toStrictEqual({ defined: false, reason: "not-read-here" });
+  });
+});
+
+describe("what cannot be lifted", () => {
+  const camera = defaultCamera(pixels(720), pixels(1280), "right");
+  const settings = defaultStation("7-iron", "right");
+  const usual: LiftObservation = {
+    t: milliseconds(0),
+    grip: imagePoint(360, 600),
+    gripAlongSd: pixels(12),
+    offsetSd: pixels(1),
+    direction: { x: 0.6, y: 0.8 },
+    angleSd: radians(0.01),
+    head: null,
+    depth: { kind: "along-target-line", x: metres(0), sd: metres(0.05) },
+  };
+  // Square to the target line every line of sight in the picture's middle column keeps its place along it.
+  const acrossTheLine = lookAtCamera({
+    position: worldPoint(0, -4, 1),
+    target: worldPoint(0, 0, 1),
+    roll: radians(0),
+    focal: pixels(990),
+    width: pixels(720),
+    height: pixels(1280),
+    handed: "right",
+  });
+
+  it.each([
+    ["depth-undefined", acrossTheLine, { ...usual, grip: imagePoint(360, 640) }],
+    ["behind-camera", camera, { ...usual, depth: { kind: "along-target-line", x: metres(-9), sd: metres(0.05) } }],
+    ["behind-camera", camera, { ...usual, depth: { kind: "distance", distance: metres(-1), sd: metres(0.05) } }],
+    ["bad-observation", camera, { ...usual, grip: imagePoint(Number.NaN, 600) }],
+    [
+      "bad-observation",
+      camera,
+      { ...usual, depth: { kind: "along-target-line", x: metres(Number.NaN), sd: metres(1) } },
+    ],
+    ["bad-observation", camera, { ...usual, direction: { x: 0, y: 0 } }],
+  ] as const)("L4 is refused as %s", (reason, through, observation) => {
+    expect(liftShaft(through, observation, settings)).toStrictEqual({ ok: false, reason });
+  });
+
+  it("L4 the usual observation is not", () => {
+    expect(liftShaft(camera, usual, settings).ok).toBe(true);
   });
 });
