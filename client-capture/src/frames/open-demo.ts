@@ -18,7 +18,9 @@ function nextPlan(practice: PupilsPractice | null, index: number): DemoPlan {
   const rep = nextDemoRep(demoPupil, practice);
   const at = index % 2 === 0 ? "arm-level-back" : "arm-level-down";
   const shown = rep.kind === "rehearsal" ? { ...rep, hold: { at, seconds: lookFor } as const } : rep;
-  return { golfer: usualGolfer, club: true, ball: true, items: [{ do: "still", seconds: 1.5 }, shown] };
+  // Each plan begins and ends at a still address: the next one goes on from there without a jump.
+  const still = { do: "still", seconds: 1.2 } as const;
+  return { golfer: usualGolfer, club: true, ball: true, items: [still, shown, still] };
 }
 
 /**
