@@ -7,12 +7,11 @@ import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { openPracticeBook } from "@overcue/server/book/open-practice-book";
 import { machineEffects } from "@overcue/server/machine-effects";
 import { stageIds, type PracticeState } from "@overcue/shared-geometry/wire/practice";
-import { placesOf } from "@overcue/client-capture/demo-motion/demo-golfer-settings";
-import { wireRep } from "@overcue/client-capture/link/wire-rep";
-import { demoRepReading } from "../../fakes/demo-pupil-rep.ts";
+import { flatToSteepGolfer, makeRep } from "../../fakes/golfer-model.ts";
 import { captureState } from "../../fakes/practice-scenes.ts";
 import { heardOf, joinRelay, settle, type Joined } from "../../relay/join-relay.ts";
 import { startRelay, type RunningRelay } from "../../relay/start-relay.ts";
+import { seededRandom } from "../../scenes/random.ts";
 import { launchChromium } from "../chromium.ts";
 
 let relay: RunningRelay;
@@ -50,18 +49,15 @@ describe("the ladder, in a browser", () => {
     await page.goto(relay.page("display"));
     await page.waitForSelector("[data-screen=practice]");
 
-    // Half of what is felt arrives in the demo golfer's swing; the stages after the tracker measure it, relay, book and screen answer.
-    const pupil = { habit: placesOf(1), carryOver: 0.5 };
+    // The golfer's carry-over is half of what is felt; everything else is answered by the relay, the book and the screen.
+    const golfer = { ...flatToSteepGolfer, carryOver: 0.5, scatter: 0.02, random: seededRandom(7) };
     const named: string[] = [];
     const isThrough = (): boolean => book.sessionView().blocks.some((block) => block.stage === "ball" && block.passed);
     for (let rep = 0; rep < 120 && !isThrough(); rep++) {
       await settle(coach.socket);
       if (practiceOf(coach).proposals.length > 0) await coach.socket.emitWithAck("practice", { do: "accept-proposal" });
       await settle(coach.socket);
-      const reading = demoRepReading(pupil, practiceOf(coach), rep);
-      if (reading === null) continue;
-      const offset = machineEffects.relayTime() - reading.endedAt;
-      const made = wireRep(reading, randomUUID(), "right", "station", (t) => t + offset);
+      const made = makeRep(golfer, practiceOf(coach), machineEffects.relayTime(), randomUUID());
       expect(await phone.socket.emitWithAck("rep", made)).toEqual({ ok: true });
       const count = await page
         .locator("[data-screen=verdict] .rep-count")
