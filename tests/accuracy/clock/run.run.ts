@@ -53,10 +53,14 @@ tell(
 the first picture (its lens p50 ${quantile(lens, 0.5).toFixed(0)} cm, at most ${quantile(lens, 1).toFixed(0)} cm from the virtual one; in ${filmed.length - lens.length} sessions they were not found there, and the virtual camera stands in for marks drawn by hand). ${failed.length} sessions failed${failed.map(({ index, why }) => ` (${index}: ${why})`).join("")}.`,
   filmed.map(({ judged }) => judged),
 );
+const simulated = answers.filter((answer) => answer.how === "simulated").map(({ judged }) => judged);
+const rates = [
+  ...new Set(simulated.flatMap(({ checkpoints }) => checkpoints.map(({ framesPerSecond }) => framesPerSecond))),
+].sort((a, b) => a - b);
 tell(
   "Simulated: pose and tracker answer as they err on rendered scenes",
-  `30, 60 and 120 pictures a second, both hands, distractions between; the camera is known. The errors that are simulated are in \`tests/scenes/session/sight-errors.ts\` and \`tests/scenes/pose/pose-errors.ts\`.`,
-  answers.filter((answer) => answer.how === "simulated").map(({ judged }) => judged),
+  `${rates.join(", ")} pictures a second, both hands, distractions between; the camera is known. The errors that are simulated are in \`tests/scenes/session/sight-errors.ts\` and \`tests/scenes/pose/pose-errors.ts\`.`,
+  simulated,
 );
 
 const missed = goals.filter(({ met }) => !met).length + failed.length;
