@@ -1,7 +1,5 @@
-import { constants } from "node:fs";
-import { access } from "node:fs/promises";
-import { delimiter, join } from "node:path";
 import { chromium, type Browser } from "playwright-core";
+import { findProgram, isProgram } from "./find-program.ts";
 
 /** The one place that knows where a Chromium is and how to start it. */
 
@@ -43,9 +41,8 @@ export async function findChromium(): Promise<string> {
     if (await isProgram(asked)) return asked;
     throw new Error(`OVERCUE_CHROMIUM names ${asked}, which is no program here: correct it or unset it.`);
   }
-  const folders = (process.env["PATH"] ?? "").split(delimiter).filter((folder) => folder !== "");
-  const onPath = commandNames.flatMap((name) => folders.map((folder) => join(folder, name)));
-  for (const place of [...onPath, ...usualPlaces]) if (await isProgram(place)) return place;
+  const found = await findProgram(commandNames, usualPlaces);
+  if (found !== null) return found;
   throw new Error(
     "No Chromium or Chrome found: install one (Debian and Ubuntu: apt install chromium) or name it in OVERCUE_CHROMIUM.",
   );
@@ -79,13 +76,4 @@ function flagsFor({ fakeCamera, extraFlags = [] }: LaunchOptions): readonly stri
           `--use-file-for-fake-video-capture=${fakeCamera}`,
         ];
   return [...quietFlags, ...asRoot, ...camera, ...extraFlags];
-}
-
-async function isProgram(path: string): Promise<boolean> {
-  try {
-    await access(path, constants.X_OK);
-    return true;
-  } catch {
-    return false;
-  }
 }

@@ -1,4 +1,5 @@
 import {
+  flowTempo,
   placesOf,
   slowTempo,
   tourTempo,
@@ -45,8 +46,6 @@ interface Condition {
   /** Metres from the ball to the camera, at least and at most. */
   readonly distance: readonly [number, number];
 }
-
-export const flowTempo: DemoTempo = { backswing: seconds(1.3), downswing: seconds(0.62) };
 
 const plain: Condition = {
   rep: "rehearsal",

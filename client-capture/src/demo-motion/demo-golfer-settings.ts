@@ -64,6 +64,8 @@ export interface DemoTempo {
 
 /** Mean of tour players: Grober and Cholewicki, Towards a Biomechanical Understanding of Tempo in the Golf Swing. */
 export const tourTempo: DemoTempo = { backswing: seconds(0.8), downswing: seconds(0.267) };
+/** Between a slow rehearsal and full speed. */
+export const flowTempo: DemoTempo = { backswing: seconds(1.3), downswing: seconds(0.62) };
 export const slowTempo: DemoTempo = { backswing: seconds(3), downswing: seconds(2) };
 
 /**

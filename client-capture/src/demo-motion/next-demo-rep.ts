@@ -1,7 +1,7 @@
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import { seconds } from "@overcue/shared-geometry/units";
 import type { PracticeState, StageId } from "@overcue/shared-geometry/wire/practice";
-import { slowTempo, type DemoPlaces, type DemoRepPlan, type DemoTempo } from "./demo-golfer-settings.ts";
+import { flowTempo, slowTempo, type DemoPlaces, type DemoRepPlan, type DemoTempo } from "./demo-golfer-settings.ts";
 
 /** An invented golfer who practises: where the club passes by habit, and what share of a felt change arrives in reality, 0 to 1. */
 export interface DemoPupil {
@@ -12,7 +12,6 @@ export interface DemoPupil {
 /** What the next rep goes by; null while nobody keeps a book. */
 export type PupilsPractice = Pick<PracticeState, "mode" | "stage" | "aims">;
 
-const flowTempo: DemoTempo = { backswing: seconds(1.3), downswing: seconds(0.62) };
 const quickTempo: DemoTempo = { backswing: seconds(1), downswing: seconds(0.4) };
 
 const wayOf: Readonly<Record<StageId, Pick<DemoRepPlan, "kind" | "tempo">>> = {

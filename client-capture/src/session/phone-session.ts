@@ -3,27 +3,21 @@ import type { Point } from "@overcue/shared-geometry/point";
 import type { StationSettings } from "@overcue/shared-geometry/station";
 import type { PracticeState } from "@overcue/shared-geometry/wire/practice";
 import { cameraView } from "../checks/camera-view.ts";
-import { followTop, type TopSeen } from "../checks/follow-top.ts";
-import { framingOf } from "../checks/framing.ts";
 import type { RodChoice } from "../checks/rod-check.ts";
 import type { CameraSource } from "../frames/camera-source.ts";
 import type { CapturedFrame, FrameSource, SourceInfo } from "../frames/frame-source.ts";
 import type { Uplink } from "../link/open-uplink.ts";
 import type { RepBox } from "../link/rep-box.ts";
-import { startMeasureClient, type Measured } from "../measuring/measure-client.ts";
+import { startMeasureClient } from "../measuring/measure-client.ts";
 import type { Configuration } from "../pipeline/configuration.ts";
 import type { StepOutput } from "../pipeline/step.ts";
 import type { PoseClient } from "../pose/pose-client.ts";
-import { runSource } from "../running/run-source.ts";
-import { liveClock, playingClock } from "../running/source-clock.ts";
 import { rememberedStation } from "../setup/station-memory.ts";
 import { startStationSetUp, type StationSetUp } from "../setup/station-set-up.ts";
 import { createStationStore, type StationStore } from "../setup/station-store.ts";
 import { startWatchClient } from "../watching/watch-client.ts";
 import { configurationFor, type SolvedStation } from "./configuration-for.ts";
-import { findWarnings } from "./find-warnings.ts";
-import { keepAwake } from "./keep-awake.ts";
-import { makeLiveNumbers } from "./live-numbers.ts";
+import { followRun } from "./follow-run.ts";
 import { nothingFound, withoutSource, type PhoneStore, type Screen } from "./phone-store.ts";
 import { recordOf, rememberPlaces, withRecord, type PlaceRecord } from "./place-memory.ts";
 import { makeRepIds } from "./rep-ids.ts";
@@ -92,11 +86,6 @@ interface Run {
   configuration: Configuration;
 }
 
-/** Numbers for people change this often, milliseconds. */
-const tellEvery = 300;
-/** The exposure is looked after this often, milliseconds: a change takes a few pictures to show. */
-const tendEvery = 1000;
-
 export function createPhoneSession(parts: SessionParts): PhoneSession {
   const { store, uplink, reps, pose, now } = parts;
   const measure = startMeasureClient();
@@ -149,105 +138,26 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
     store.setState({ ...withoutSource, screen: "choose" });
   };
 
-  async function runUntilOver(current: Run): Promise<void> {
-    const awake = keepAwake();
-    const numbers = makeLiveNumbers();
-    const { source } = current.opened;
-    const clock = source.info.kind === "camera" ? liveClock : playingClock();
-    let toldAt = Number.NEGATIVE_INFINITY;
-    let tendedAt = Number.NEGATIVE_INFINITY;
-    let top: TopSeen = "never";
-
-    const onMeasured = (measured: Measured): void => {
-      if (current.stopped) return;
-      const at = now();
-      numbers.pictureAt(at);
-      painter?.finding(measured.output);
-      const { t, swing } = measured.output;
-      void sticks.onMeasured({ t, repEnded: measured.rep !== null, isStill: swing.phase === "still" });
-      const { configuration } = current;
-      const { framesPerSecond } = store.getState();
-      sendMeasured(measured, sequence++, { uplink, reps, repIds, toldBands, clock, configuration, framesPerSecond });
-      if (measured.rep !== null) {
-        const { kind, complete } = measured.rep;
-        store.setState(({ reps: count }) => ({ reps: count + 1, lastRep: { kind, complete } }));
-      }
-      top = followTop(top, measured.output);
-      const { camera } = current.opened;
-      if (camera !== null && at - tendedAt > tendEvery) {
-        tendedAt = at;
-        void camera.exposure.tend(measured.brightness);
-      }
-      if (at - toldAt < tellEvery) return;
-      toldAt = at;
-      const framing = framingOf(
-        measured.output.hands === "lost" ? null : measured.output.body,
-        measured.output.picture,
-      );
-      const { brightness } = measured;
-      store.setState({ framing, top, brightness, exposureMs: camera?.exposure.now() ?? null });
-      tellFinding(measured.output, numbers.read(at));
-    };
-
-    try {
-      await runSource({
-        source,
-        clock,
-        pose,
-        measure,
-        now,
-        wait: (milliseconds) => new Promise((resolve) => setTimeout(resolve, milliseconds)),
-        stopped: () => current.stopped,
-        // A clip waits while its sticks are set; a camera goes on, so that a new picture can be taken.
-        paused: () =>
-          source.info.kind !== "camera" &&
-          store.getState().screen === "station" &&
-          stationStore?.getState().picture !== null,
-        hooks: {
-          onPicture: (frame) => painter?.picture(frame),
-          onMeasured,
-          onPose: () => {
-            numbers.poseAt(now());
-          },
-          onFailed: (why) => {
-            if (current.stopped) return;
-            store.setState(({ failedFrames }) => ({ failedFrames: failedFrames + 1, lastFailure: why }));
-          },
-        },
-      });
-    } finally {
-      awake.release();
-    }
-  }
-
-  function tellFinding(output: StepOutput, rates: ReturnType<ReturnType<typeof makeLiveNumbers>["read"]>): void {
-    const shaft = output.shaft.now;
-    const { source, battery, failedFrames, repTrouble, brightness, hasTorch, torchOn, newerPage, stationNews } =
-      store.getState();
-    store.setState({
-      finding: {
-        shaft: shaft.status,
-        reason: shaft.status === "tracked" ? null : shaft.reason,
-        hands: output.hands,
+  const runUntilOver = (current: Run): Promise<void> =>
+    followRun({
+      store,
+      pose,
+      measure,
+      now,
+      databaseMissing: parts.databaseMissing,
+      source: current.opened.source,
+      camera: current.opened.camera,
+      stopped: () => current.stopped,
+      settingSticks: () => store.getState().screen === "station" && stationStore?.getState().picture !== null,
+      onPicture: (frame) => painter?.picture(frame),
+      onMeasured: (measured, clock, framesPerSecond) => {
+        painter?.finding(measured.output);
+        const { t, swing } = measured.output;
+        void sticks.onMeasured({ t, repEnded: measured.rep !== null, isStill: swing.phase === "still" });
+        const { configuration } = current;
+        sendMeasured(measured, sequence++, { uplink, reps, repIds, toldBands, clock, configuration, framesPerSecond });
       },
-      framesPerSecond: rates.frames,
-      posesPerSecond: rates.poses,
-      warnings: findWarnings({
-        source,
-        framesPerSecond: rates.frames,
-        bestFramesPerSecond: rates.bestFrames,
-        posesPerSecond: rates.poses,
-        battery,
-        repTrouble,
-        stationNews,
-        databaseMissing: parts.databaseMissing,
-        failedFrames,
-        brightness,
-        torchWaits: hasTorch && !torchOn,
-        newerPage,
-      }),
     });
-  }
 
   const remember = (change: Partial<PlaceRecord>): void => {
     const places = withRecord(store.getState().places, change);

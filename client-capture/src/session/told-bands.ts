@@ -1,4 +1,5 @@
-import { bandSubjectAt, type CheckpointId } from "@overcue/shared-geometry/checkpoints";
+import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
+import { placeReadAt } from "@overcue/shared-geometry/place-read-at";
 import type { BandId } from "@overcue/shared-geometry/bands";
 import type { ReadCheckpoint } from "../pipeline/rep-readings.ts";
 
@@ -32,8 +33,6 @@ export function makeToldBands(): ToldBands {
 }
 
 function decidedBand({ checkpoint, readOuts }: ReadCheckpoint): BandId | null {
-  const subject = bandSubjectAt[checkpoint];
-  if (subject === null) return null;
-  const place = subject === "head-point" ? readOuts.headPoint : readOuts.buttPoint;
-  return place.defined && place.band.decided ? place.band.band : null;
+  const place = placeReadAt(readOuts, checkpoint);
+  return place?.defined === true && place.band.decided ? place.band.band : null;
 }

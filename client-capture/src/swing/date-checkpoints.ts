@@ -3,6 +3,7 @@ import type { CheckpointTime } from "./checkpoint-time.ts";
 import { dateLow } from "./date-low.ts";
 import { milliseconds, type Metres } from "@overcue/shared-geometry/units";
 import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
+import { anglesOf } from "@overcue/shared-geometry/shaft-angles";
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import { fitCrossing, type Crossing, type FitOptions, type SeriesPoint } from "./fit-crossing.ts";
 import type { FollowedSample } from "./follow-swing.ts";
@@ -11,7 +12,7 @@ import { median } from "./median.ts";
 import type { Segment } from "./segment-reps.ts";
 import { turnInPlane } from "./turn-in-plane.ts";
 import { swingTuning } from "./swing-tuning.ts";
-import { leadHandAboveGrip } from "./lead-hand.ts";
+import { handOverShoulder } from "./lead-hand.ts";
 
 const angleFit: FitOptions = {
   least: swingTuning.fitWindow.least,
@@ -95,7 +96,8 @@ interface RepSeries {
 function seriesOf(samples: readonly FollowedSample[], gripToHead: Metres): RepSeries {
   const series: RepSeries = { elevation: [], headX: [], handAboveShoulder: [], handsBehindThigh: [] };
   for (const { t, shaft, hanging, angleSd, leadShoulderZ, trailThighX } of samples) {
-    if (hanging !== null) series.elevation.push({ t, value: elevationOf(hanging), sd: elevationSd(hanging) });
+    if (hanging !== null)
+      series.elevation.push({ t, value: anglesOf(hanging.toHead).elevation, sd: elevationSd(hanging) });
     if (shaft === null) continue;
     const variance = (index: number): number => Math.sqrt(Math.max(0, shaft.covariance[index] ?? 0));
     series.headX.push({
@@ -104,10 +106,9 @@ function seriesOf(samples: readonly FollowedSample[], gripToHead: Metres): RepSe
       sd: Math.hypot(variance(0), gripToHead * angleSd),
     });
     if (leadShoulderZ !== null) {
-      const hand = shaft.grip.z + leadHandAboveGrip(shaft.toHead);
       series.handAboveShoulder.push({
         t,
-        value: hand - leadShoulderZ.value,
+        value: handOverShoulder(shaft, leadShoulderZ),
         sd: Math.hypot(variance(12), leadShoulderZ.sd),
       });
     }
@@ -122,7 +123,6 @@ function seriesOf(samples: readonly FollowedSample[], gripToHead: Metres): RepSe
   return series;
 }
 
-const elevationOf = ({ toHead }: ShaftInWorld): number => Math.asin(Math.min(1, Math.max(-1, toHead.z)));
 const elevationSd = ({ covariance }: ShaftInWorld): number => Math.sqrt(Math.max(0, covariance[24] ?? 0));
 
 /** `lastingSd`: the part of the error that every sample of the rep shares, in the series' unit. */

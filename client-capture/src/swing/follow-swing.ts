@@ -1,6 +1,6 @@
 import { radians, type Radians } from "@overcue/shared-geometry/units";
 import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
-import { leadHandAboveGrip } from "./lead-hand.ts";
+import { handOverShoulder } from "./lead-hand.ts";
 import { chooseSide, type Side } from "./choose-side.ts";
 import { swingAngleSd, turnFromLow } from "./swing-angle.ts";
 import type { SwingSample } from "./swing-sample.ts";
@@ -54,39 +54,42 @@ export function followSwing(
   const turned = shaft === null || angleSd > swingTuning.mostAngleSd ? null : turnFromLow(shaft.toHead);
   if (turned === null || shaft === null) return { state, output: { ...sample, hanging: shaft, angle: null, angleSd } };
   const { grip } = shaft;
-  const hangs = turned < swingTuning.lowClub && grip.z < (state.lowHands?.z ?? 1) + 0.2;
+  const { lowHands } = state;
   const seconds = (sample.t - state.t) / 1000;
-  const gone = seconds * 1000 > swingTuning.longestGap;
+  const last = seconds * 1000 > swingTuning.longestGap ? { ...startUnrolling, lowHands } : state;
+  const turnedBefore = Math.abs(last.angle ?? 0);
   const side = chooseSide({
-    before: gone ? null : state.side,
-    turnedBefore: gone || state.angle === null ? 0 : Math.abs(state.angle),
+    before: last.side,
+    turnedBefore,
     seconds,
     turned,
     expected:
-      gone || state.angle === null || Math.abs(state.rate) < swingTuning.boundRate
-        ? null
-        : state.angle + state.rate * seconds,
-    handsPast: grip.x - (state.lowHands?.x ?? 0),
+      last.angle === null || Math.abs(last.rate) < swingTuning.boundRate ? null : last.angle + last.rate * seconds,
+    handsPast: grip.x - (lowHands?.x ?? 0),
     // Head towards the target counts only where the lean is known well.
     lean: angleSd < swingTuning.sureAngleSd ? shaft.toHead.x : 0,
   });
-  const handsOverShoulder =
-    sample.leadShoulderZ === null ? null : grip.z + leadHandAboveGrip(shaft.toHead) - sample.leadShoulderZ.value;
+  const handsOverShoulder = sample.leadShoulderZ === null ? null : handOverShoulder(shaft, sample.leadShoulderZ);
   const handsRise =
-    gone || state.handsZ === null
+    last.handsZ === null
       ? 0
-      : steadied(state.handsRise, (grip.z - state.handsZ) / seconds, seconds, swingTuning.riseMemory);
-  const before = gone || state.angle === null ? 0 : Math.abs(state.angle);
-  const expected = before + swingTuning.turnPerRise * handsRise * seconds;
+      : steadied(last.handsRise, (grip.z - last.handsZ) / seconds, seconds, swingTuning.riseMemory);
+  const expected = turnedBefore + swingTuning.turnPerRise * handsRise * seconds;
   const far = passedVertical(turned, handsOverShoulder, expected) ? 2 * Math.PI - turned : turned;
   const angle = radians(side === "back" ? far : -far);
   const rate =
-    gone || state.angle === null
-      ? 0
-      : steadied(state.rate, (angle - state.angle) / seconds, seconds, swingTuning.rateMemory);
-  const lowHands = hangs ? towards(state.lowHands, grip) : state.lowHands;
+    last.angle === null ? 0 : steadied(last.rate, (angle - last.angle) / seconds, seconds, swingTuning.rateMemory);
+  const hangs = turned < swingTuning.lowClub && grip.z < (lowHands?.z ?? 1) + 0.2;
   return {
-    state: { angle, t: sample.t, side, rate, handsZ: grip.z, handsRise, lowHands },
+    state: {
+      angle,
+      t: sample.t,
+      side,
+      rate,
+      handsZ: grip.z,
+      handsRise,
+      lowHands: hangs ? towards(lowHands, grip) : lowHands,
+    },
     output: { ...sample, hanging: shaft, angle, angleSd },
   };
 }

@@ -1,9 +1,15 @@
-import type { Direction } from "@overcue/shared-geometry/world-shaft";
+import type { Direction, ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
+import type { Estimated } from "./swing-sample.ts";
 
 /** Metres from the middle of the two hands to the middle of the lead hand, towards the butt (half a hand's breadth; from memory, no source). */
 const leadHandTowardsButt = 0.045;
 
 /** Height of the lead hand over the middle of the grip, metres. */
-export function leadHandAboveGrip(toHead: Direction): number {
+function leadHandAboveGrip(toHead: Direction): number {
   return -leadHandTowardsButt * toHead.z;
+}
+
+/** Height of the lead hand over the lead shoulder, metres: arm level is where it passes 0. */
+export function handOverShoulder({ grip, toHead }: ShaftInWorld, leadShoulderZ: Estimated): number {
+  return grip.z + leadHandAboveGrip(toHead) - leadShoulderZ.value;
 }

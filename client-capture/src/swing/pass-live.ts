@@ -1,9 +1,10 @@
+import { anglesOf } from "@overcue/shared-geometry/shaft-angles";
 import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
 import { milliseconds } from "@overcue/shared-geometry/units";
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import type { DatedCheckpoint } from "./finish-rep.ts";
 import type { FollowedSample } from "./follow-swing.ts";
-import { leadHandAboveGrip } from "./lead-hand.ts";
+import { handOverShoulder } from "./lead-hand.ts";
 import type { Movement, SwingPhase } from "./segment-reps.ts";
 import { shaftAt } from "./shaft-at.ts";
 import { swingTuning } from "./swing-tuning.ts";
@@ -91,15 +92,13 @@ function hasShaft(sample: FollowedSample | undefined): sample is WithShaft {
 }
 
 const handAboveShoulder = (sample: FollowedSample): number | null =>
-  sample.shaft === null || sample.leadShoulderZ === null
-    ? null
-    : sample.shaft.grip.z + leadHandAboveGrip(sample.shaft.toHead) - sample.leadShoulderZ.value;
+  sample.shaft === null || sample.leadShoulderZ === null ? null : handOverShoulder(sample.shaft, sample.leadShoulderZ);
 
 const behindThigh = (sample: FollowedSample): number | null =>
   sample.shaft === null || sample.trailThighX === null ? null : sample.trailThighX.value - sample.shaft.grip.x;
 
 const rise = (sample: FollowedSample): number | null =>
-  sample.shaft === null ? null : Math.asin(Math.min(1, Math.max(-1, sample.shaft.toHead.z)));
+  sample.shaft === null ? null : anglesOf(sample.shaft.toHead).elevation;
 
 function crossingsBetween(a: FollowedSample, b: FollowedSample, movement: Movement): DatedCheckpoint[] {
   const back = movement.stage === "back" && movement.tops.length === 0;

@@ -1,3 +1,4 @@
+import { anglesOf } from "@overcue/shared-geometry/shaft-angles";
 import { milliseconds } from "@overcue/shared-geometry/units";
 import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
 import { worldPoint } from "@overcue/shared-geometry/point";
@@ -30,12 +31,13 @@ export function shaftAt(
   if (length < 0.2) return null;
   const larger = trace(before) > trace(after) ? before : after;
   const moved = span > 0 ? sdMs / span : 0;
+  const [from, to] = [anglesOf(before.toHead), anglesOf(after.toHead)];
   const rate = [
     after.grip.x - before.grip.x,
     after.grip.y - before.grip.y,
     after.grip.z - before.grip.z,
-    turn(azimuth(before), azimuth(after)),
-    elevation(after) - elevation(before),
+    turn(from.azimuth, to.azimuth),
+    to.elevation - from.elevation,
   ].map((difference) => difference * moved);
   return {
     t: milliseconds(t),
@@ -51,8 +53,6 @@ export function shaftAt(
   };
 }
 
-const azimuth = (shaft: ShaftInWorld): number => Math.atan2(shaft.toHead.y, shaft.toHead.x);
-const elevation = (shaft: ShaftInWorld): number => Math.asin(Math.min(1, Math.max(-1, shaft.toHead.z)));
 const turn = (from: number, to: number): number => Math.atan2(Math.sin(to - from), Math.cos(to - from));
 const trace = (shaft: ShaftInWorld): number =>
   [0, 6, 12, 18, 24].reduce((sum, k) => sum + (shaft.covariance[k] ?? 0), 0);

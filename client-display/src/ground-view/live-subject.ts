@@ -1,4 +1,5 @@
 import { bandSubjectAt, type BandSubject, type CheckpointId } from "@overcue/shared-geometry/checkpoints";
+import { placeReadOf } from "@overcue/shared-geometry/place-read-at";
 import type { Estimate } from "@overcue/shared-geometry/wire/estimate";
 
 export type GroundReadOut = Estimate["readOuts"]["buttPoint"];
@@ -16,5 +17,5 @@ export interface LiveSubject {
 export function liveSubject(readOuts: Estimate["readOuts"], aimedAt: CheckpointId | null): LiveSubject {
   const wanted = aimedAt === null ? null : bandSubjectAt[aimedAt];
   const subject = wanted ?? (readOuts.buttPoint.defined ? "butt-point" : "head-point");
-  return { subject, readOut: subject === "butt-point" ? readOuts.buttPoint : readOuts.headPoint };
+  return { subject, readOut: placeReadOf(readOuts, subject) };
 }

@@ -1,4 +1,5 @@
 import { bandSubjectAt, type CheckpointId } from "@overcue/shared-geometry/checkpoints";
+import { placeReadOf } from "@overcue/shared-geometry/place-read-at";
 import type { PracticeState } from "@overcue/shared-geometry/wire/practice";
 import type { CheckpointReading, LiveCheckpoint, Rep } from "@overcue/shared-geometry/wire/rep";
 import type { PlaceOnGround } from "./draw-list/draw-live.ts";
@@ -33,7 +34,7 @@ function markOf(reading: CheckpointReading, aimed: readonly CheckpointId[] | nul
   const { checkpoint, readOuts } = reading;
   const subject = bandSubjectAt[checkpoint];
   if (subject === null || aimed?.includes(checkpoint) === false) return [];
-  const place = subject === "head-point" ? readOuts.headPoint : readOuts.buttPoint;
+  const place = placeReadOf(readOuts, subject);
   if (!place.defined) return [];
   const { x, y, sdX, sdY } = place;
   return [{ checkpoint, subject, x, y, sdX, sdY }];

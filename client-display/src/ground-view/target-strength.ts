@@ -1,4 +1,4 @@
-import { bandSubjectAt } from "@overcue/shared-geometry/checkpoints";
+import { placeReadAt } from "@overcue/shared-geometry/place-read-at";
 import type { Aim } from "@overcue/shared-geometry/wire/practice";
 import type { Rep } from "@overcue/shared-geometry/wire/rep";
 
@@ -23,6 +23,6 @@ export function targetStrength(aim: Aim, reps: readonly Rep[]): number {
 function missOf({ checkpoint, wanted }: Aim, rep: Rep): readonly number[] {
   const reading = rep.checkpoints.find((passed) => passed.checkpoint === checkpoint);
   if (reading === undefined) return [];
-  const place = bandSubjectAt[checkpoint] === "head-point" ? reading.readOuts.headPoint : reading.readOuts.buttPoint;
-  return place.defined ? [Math.max(0, wanted.from - place.y, place.y - wanted.to)] : [];
+  const place = placeReadAt(reading.readOuts, checkpoint);
+  return place?.defined === true ? [Math.max(0, wanted.from - place.y, place.y - wanted.to)] : [];
 }

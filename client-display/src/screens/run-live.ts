@@ -1,5 +1,5 @@
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
-import { bandSubjectAt } from "@overcue/shared-geometry/checkpoints";
+import { placeReadAt } from "@overcue/shared-geometry/place-read-at";
 import type { LiveCheckpoint } from "@overcue/shared-geometry/wire/rep";
 import { currentAim } from "../ground-view/current-aim.ts";
 import { drawnGripToHead } from "../ground-view/default-layout.ts";
@@ -71,10 +71,8 @@ export function runLive({ parts, words, layers }: LiveParts): () => void {
 }
 
 function wordAt({ reading }: LiveCheckpoint): KeyWord | null {
-  const subject = bandSubjectAt[reading.checkpoint];
-  if (subject === null) return null;
-  const place = subject === "head-point" ? reading.readOuts.headPoint : reading.readOuts.buttPoint;
-  return place.defined ? decidedWord(place.band) : null;
+  const place = placeReadAt(reading.readOuts, reading.checkpoint);
+  return place?.defined === true ? decidedWord(place.band) : null;
 }
 
 /** The aim looked up once a change, not once a paint. */

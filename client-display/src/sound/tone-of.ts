@@ -1,4 +1,4 @@
-import { bandSubjectAt } from "@overcue/shared-geometry/checkpoints";
+import { placeReadAt } from "@overcue/shared-geometry/place-read-at";
 import type { Aim } from "@overcue/shared-geometry/wire/practice";
 import type { LiveCheckpoint } from "@overcue/shared-geometry/wire/rep";
 
@@ -16,9 +16,8 @@ const closeCall = 1.28;
 export function toneOf({ reading, corrects }: LiveCheckpoint, aims: readonly Aim[]): Tone | null {
   const aim = aims.find(({ checkpoint }) => checkpoint === reading.checkpoint);
   if (aim === undefined || corrects) return null;
-  const place =
-    bandSubjectAt[reading.checkpoint] === "head-point" ? reading.readOuts.headPoint : reading.readOuts.buttPoint;
-  if (!place.defined) return null;
+  const place = placeReadAt(reading.readOuts, reading.checkpoint);
+  if (place?.defined !== true) return null;
   const { from, to } = aim.felt;
   const toEdge = Math.min(Math.abs(place.y - from), Math.abs(place.y - to));
   if (toEdge < closeCall * place.sdY) return { slide: "level", pan: 0 };

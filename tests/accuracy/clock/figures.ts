@@ -1,4 +1,5 @@
 import { checkpointIds, type CheckpointId } from "@overcue/shared-geometry/checkpoints";
+import { quantile } from "../quantile.ts";
 import type { SessionSpeed } from "../../scenes/session/practice-session.ts";
 import type { JudgedCheckpoint, JudgedPlace, JudgedSession } from "./judge-session.ts";
 
@@ -16,11 +17,6 @@ const asked = ({ speed, framesPerSecond }: JudgedCheckpoint): number =>
 
 /** In percent; a share of nothing is not a number. */
 const percent = (part: number, whole: number): number => (100 * part) / whole;
-
-export function quantile(values: readonly number[], share: number): number {
-  const sorted = values.toSorted((a, b) => a - b);
-  return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? Number.NaN;
-}
 
 export interface RepFigures {
   readonly reps: number;

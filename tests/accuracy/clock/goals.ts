@@ -1,49 +1,22 @@
+import { atLeast, atMost, between, type Judged } from "../judged.ts";
 import { isSlow, placeFigures, repFigures, timeFigures } from "./figures.ts";
 import type { JudgedSession } from "./judge-session.ts";
 
-export interface JudgedGoal {
-  readonly name: string;
-  readonly value: number;
-  readonly unit: "%" | "cm";
-  readonly goal: string;
-  readonly met: boolean;
-}
-
 /** Every goal with its figure. */
-export function judgeGoals(sessions: readonly JudgedSession[]): JudgedGoal[] {
+export function judgeGoals(sessions: readonly JudgedSession[]): Judged[] {
   const { recall, precision } = repFigures(sessions);
   const all = sessions.flatMap(({ checkpoints }) => checkpoints).filter(({ checkpoint }) => checkpoint !== "address");
   const slow = all.filter(({ speed }) => isSlow(speed));
   const rod = all.filter(({ speed }) => speed === "slow+rod");
   const full = all.filter(({ speed }) => speed === "full");
-  const atLeast = (name: string, value: number, least: number): JudgedGoal => ({
-    name,
-    value,
-    unit: "%",
-    goal: `>= ${least}`,
-    met: value >= least,
-  });
-  const atMost = (name: string, value: number, most: number, unit: "%" | "cm"): JudgedGoal => ({
-    name,
-    value,
-    unit,
-    goal: `<= ${most}`,
-    met: value <= most,
-  });
   const { covered } = timeFigures(all);
   const places = placeFigures(all);
   return [
-    atLeast("reps found", recall, 99),
-    atLeast("of the reported reps, real", precision, 99),
-    atLeast("slow: instants within half a frame at 60 a second", timeFigures(slow).within, 95),
-    atLeast("full speed: instants within one frame", timeFigures(full).within, 95),
-    {
-      name: "instants: 95 % interval covers",
-      value: covered,
-      unit: "%",
-      goal: "92 to 98",
-      met: covered >= 92 && covered <= 98,
-    },
+    atLeast("reps found", recall, 99, "%"),
+    atLeast("of the reported reps, real", precision, 99, "%"),
+    atLeast("slow: instants within half a frame at 60 a second", timeFigures(slow).within, 95, "%"),
+    atLeast("full speed: instants within one frame", timeFigures(full).within, 95, "%"),
+    between("instants: 95 % interval covers", covered, 92, 98),
     atMost("slow with rod: butt and head point p50", placeFigures(rod).p50, 3, "cm"),
     atMost("slow with rod: butt and head point p95", placeFigures(rod).p95, 9, "cm"),
     atMost(
@@ -52,7 +25,7 @@ export function judgeGoals(sessions: readonly JudgedSession[]): JudgedGoal[] {
       14,
       "cm",
     ),
-    atLeast("band right where decided", places.right, 95),
+    atLeast("band right where decided", places.right, 95, "%"),
     atMost("decided and wrong, of all", places.wrong, 1, "%"),
   ];
 }

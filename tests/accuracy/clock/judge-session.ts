@@ -1,4 +1,5 @@
-import { bandSubjectAt, type CheckpointId } from "@overcue/shared-geometry/checkpoints";
+import { bandSubjectAt, type BandSubject, type CheckpointId } from "@overcue/shared-geometry/checkpoints";
+import { placeReadOf } from "@overcue/shared-geometry/place-read-at";
 import type { GroundReading, ReadOuts } from "@overcue/shared-geometry/read-outs";
 import type { ReadCheckpoint, RepReading } from "@overcue/client-capture/pipeline/rep-readings";
 import type { SessionSpeed } from "../../scenes/session/practice-session.ts";
@@ -20,7 +21,7 @@ export interface JudgedCheckpoint {
 }
 
 export interface JudgedPlace {
-  readonly subject: "butt-point" | "head-point";
+  readonly subject: BandSubject;
   /** Null where the place was not told (the reading says why). */
   readonly off: { readonly y: number; readonly sdY: number } | null;
   readonly decided: boolean;
@@ -101,7 +102,7 @@ function judgePlace(checkpoint: CheckpointId, truth: ReadOuts, told: ReadOuts): 
   };
 }
 
-function groundOf(readOuts: ReadOuts, subject: JudgedPlace["subject"]): GroundReading | null {
-  const read = subject === "butt-point" ? readOuts.buttPoint : readOuts.headPoint;
+function groundOf(readOuts: ReadOuts, subject: BandSubject): GroundReading | null {
+  const read = placeReadOf(readOuts, subject);
   return read.defined ? read : null;
 }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { keptFigure } from "../judged.ts";
 import { readSection } from "../write-section.ts";
 import { judgeGoals } from "./goals.ts";
 import { measureSimulated } from "./measure-clock.ts";
@@ -13,8 +14,7 @@ describe("accuracy of the clock, short form", () => {
     const figures = judgeGoals([measureSimulated(2), measureSimulated(3)]);
     for (const name of ["reps found", "of the reported reps, real", "instants: 95 % interval covers"]) {
       const figure = figures.find((one) => one.name === name);
-      const row = kept.split("\n").find((line) => line.startsWith(`| ${name} `)) ?? "";
-      const before = Number(/\|\s*(-?[\d.]+) (?:cm|%)/.exec(row)?.[1]);
+      const before = keptFigure(kept, name);
       expect(before, name).not.toBeNaN();
       expect(Math.abs((figure?.value ?? Number.NaN) - before), name).toBeLessThan(nearEnough[figure?.unit ?? "%"]);
     }

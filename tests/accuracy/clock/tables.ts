@@ -1,19 +1,10 @@
+import { oneDecimal } from "../judged.ts";
 import { bandSubjectAt } from "@overcue/shared-geometry/checkpoints";
 import type { SessionSpeed } from "../../scenes/session/practice-session.ts";
 import { datedIds, golfDbShare, placeFigures, repFigures, timeFigures } from "./figures.ts";
-import type { JudgedGoal } from "./goals.ts";
 import type { JudgedSession } from "./judge-session.ts";
 
 const speeds: readonly SessionSpeed[] = ["slow+rod", "slow", "flow", "full"];
-const one = (value: number): string => (Number.isNaN(value) ? "-" : value.toFixed(1));
-
-export function goalTable(goals: readonly JudgedGoal[]): string {
-  const rows = goals.map(
-    ({ name, value, unit, goal, met }) =>
-      `| ${name} | ${one(value)} ${unit} | ${goal} ${unit} | ${met ? "met" : "MISSED"} |`,
-  );
-  return ["| figure | measured | goal | |", "| --- | --: | --: | --- |", ...rows].join("\n");
-}
 
 /** Instants (milliseconds) and places (centimetres across the ball line) by speed and checkpoint. */
 export function checkpointTable(sessions: readonly JudgedSession[]): string {
@@ -26,11 +17,11 @@ export function checkpointTable(sessions: readonly JudgedSession[]): string {
       const missing = leftOut.filter((seen) => seen.speed === speed && seen.checkpoint === id).length;
       const time = timeFigures(here);
       const place = bandSubjectAt[id] === null ? null : placeFigures(here);
-      const cells = [time.bias, time.p50, time.p95, time.within, time.covered].map(one);
+      const cells = [time.bias, time.p50, time.p95, time.within, time.covered].map(oneDecimal);
       const ground =
         place === null
           ? Array<string>(6).fill("")
-          : [place.p50, place.p95, place.covered, place.told, place.decided, place.wrong].map(one);
+          : [place.p50, place.p95, place.covered, place.told, place.decided, place.wrong].map(oneDecimal);
       return [`| ${[speed, id, `${time.count} (${missing})`, ...cells, ...ground].join(" | ")} |`];
     }),
   );
@@ -51,7 +42,7 @@ export function repLines(sessions: readonly JudgedSession[]): string {
   return [
     `${reps} reps. Kinds: ${told}. Not found: ${missed === "" ? "none" : missed}. Reported where there was none: ${invented}.`,
     "",
-    `Within the GolfDB benchmark's tolerance: ${one(ofFive)} % of the five of its middle six events that are checkpoints here (${one(ofSix)} % with mid-follow-through, which`,
+    `Within the GolfDB benchmark's tolerance: ${oneDecimal(ofFive)} % of the five of its middle six events that are checkpoints here (${oneDecimal(ofSix)} % with mid-follow-through, which`,
     "is none, as missed). SwingNet on GolfDB's own videos: 91.8 % of the middle six. Another test set, and a simulated one: no comparison of the two.",
   ].join("\n");
 }

@@ -1,15 +1,8 @@
+import { atLeast, atMost, between, goalTable, type Judged } from "../judged.ts";
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import type { LiftMeasure } from "./measure-lift.ts";
 import type { BandMeasure } from "./measure-scene.ts";
-import { quantile } from "./quantile.ts";
-
-export interface Judged {
-  readonly name: string;
-  readonly value: number;
-  readonly goal: string;
-  readonly met: boolean;
-  readonly unit: "cm" | "%";
-}
+import { quantile } from "../quantile.ts";
 
 const armLevel: readonly CheckpointId[] = ["arm-level-back", "arm-level-down"];
 
@@ -59,29 +52,15 @@ export function judgeLift(measure: LiftMeasure): Judged[] {
   const butt = bandFigures(bandsAt(measure, armLevel));
   const head = bandFigures(bandsAt(measure, ["shaft-level-back"]));
   const all = bandFigures([...measure.bands.values()].flat());
-  const most = (name: string, value: number, goal: number, unit: Judged["unit"]): Judged => ({
-    name,
-    value,
-    goal: `<= ${goal.toFixed(1)}`,
-    met: value <= goal,
-    unit,
-  });
-  const covers = (name: string, value: number): Judged => ({
-    name,
-    value,
-    goal: "93 to 97",
-    met: value >= 93 && value <= 97,
-    unit: "%",
-  });
   return [
-    most("butt point error p50", butt.p50, 2, "cm"),
-    most("butt point error p95", butt.p95, 6.5, "cm"),
-    most("head point at shaft level back p50", head.p50, 3, "cm"),
-    most("head point at shaft level back p95", head.p95, 9, "cm"),
-    covers("butt point: 95 % interval covers", coverage(measure.inSds.get("buttPoint") ?? [])),
-    covers("head point: 95 % interval covers", coverage(measure.inSds.get("headPoint") ?? [])),
-    { name: "band right where decided", value: all.right, goal: ">= 97.0", met: all.right >= 97, unit: "%" },
-    most("unsure, truth over 5 cm from a boundary", all.unsure, 10, "%"),
+    atMost("butt point error p50", butt.p50, 2, "cm"),
+    atMost("butt point error p95", butt.p95, 6.5, "cm"),
+    atMost("head point at shaft level back p50", head.p50, 3, "cm"),
+    atMost("head point at shaft level back p95", head.p95, 9, "cm"),
+    between("butt point: 95 % interval covers", coverage(measure.inSds.get("buttPoint") ?? []), 93, 97),
+    between("head point: 95 % interval covers", coverage(measure.inSds.get("headPoint") ?? []), 93, 97),
+    atLeast("band right where decided", all.right, 97, "%"),
+    atMost("unsure, truth over 5 cm from a boundary", all.unsure, 10, "%"),
   ];
 }
 
@@ -92,12 +71,7 @@ export function tableOf(stated: LiftMeasure, byHand: LiftMeasure, judged: readon
     "8 degrees of yaw, 4 of roll, focal length within 20 %; both hands, all checkpoints. Noise: 1 px on sticks, 0.5 degrees and 1 cm on the shaft",
     "(across, grip along and head along, each), 5 cm on depth, 5 mm on the club's length. The lean is told by the motion before, known to 10 degrees.",
     "",
-    "| figure | measured | goal | |",
-    "| --- | --: | --: | --- |",
-    ...judged.map(
-      ({ name, value, goal, met, unit }) =>
-        `| ${name} | ${value.toFixed(1)} ${unit} | ${goal} ${unit} | ${met ? "met" : "MISSED"} |`,
-    ),
+    ...goalTable(judged),
     "",
     "By checkpoint, beside the line that people draw on a video (ball and toes known exactly in the picture, no lens or depth corrected):",
     "",

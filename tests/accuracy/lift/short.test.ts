@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { keptFigure } from "../judged.ts";
 import { readSection } from "../write-section.ts";
 import { exactLaying, measureLift } from "./measure-lift.ts";
 import { measureReps } from "./reps/measure-reps.ts";
@@ -15,8 +16,7 @@ describe("accuracy of the lift, short form", () => {
     const measure = measureLift(320, "as-stated");
     expect(measure.solved).toBeGreaterThan(300);
     for (const { name, value, unit } of judgeLift(measure)) {
-      const row = kept.split("\n").find((line) => line.startsWith(`| ${name} `)) ?? "";
-      const before = Number(/\|\s*(-?[\d.]+) (?:cm|%)/.exec(row)?.[1]);
+      const before = keptFigure(kept, name);
       expect(before, name).not.toBeNaN();
       expect(Math.abs(value - before), name).toBeLessThan(nearEnough[unit]);
     }

@@ -1,5 +1,4 @@
-import { once } from "node:events";
-import { Worker } from "node:worker_threads";
+import { onWorkers } from "../on-workers.ts";
 import type { ConditionName } from "../../scenes/conditions.ts";
 import { methods, type Tallies } from "./judge-scene.ts";
 import type { Task } from "./row-worker.ts";
@@ -12,25 +11,13 @@ export async function judgeRows(
   told: (done: number, of: number, task: Task) => void,
 ): Promise<ReadonlyMap<ConditionName, Tallies>> {
   const rows = new Map<ConditionName, Tallies>();
-  const waiting = [...tasks];
-  let done = 0;
-  const work = async (): Promise<void> => {
-    const worker = new Worker(new URL("row-worker.ts", import.meta.url));
-    try {
-      for (let task = waiting.shift(); task !== undefined; task = waiting.shift()) {
-        worker.postMessage(task);
-        const [tallies] = (await once(worker, "message")) as [Tallies];
-        const row = rows.get(task.name) ?? emptyTallies();
-        for (const method of methods) addTally(row[method], tallies[method]);
-        rows.set(task.name, row);
-        done++;
-        told(done, tasks.length, task);
-      }
-    } finally {
-      await worker.terminate();
-    }
-  };
-  await Promise.all(Array.from({ length: workers }, work));
+  const script = new URL("row-worker.ts", import.meta.url);
+  await onWorkers(script, tasks, workers, (tallies: Tallies, task: Task, done) => {
+    const row = rows.get(task.name) ?? emptyTallies();
+    for (const method of methods) addTally(row[method], tallies[method]);
+    rows.set(task.name, row);
+    told(done, tasks.length, task);
+  });
   return rows;
 }
 

@@ -1,3 +1,4 @@
+import { quantile } from "../quantile.ts";
 import type { StationMeasure } from "./measure-station.ts";
 import type { Laid, Whereabouts } from "./station-scene.ts";
 
@@ -18,11 +19,6 @@ const foundOf = (measures: readonly StationMeasure[]): Found[] =>
   measures.map(({ found }) => found).filter((found) => found !== null);
 
 const share = (count: number, of: number): number => (of === 0 ? Number.NaN : (100 * count) / of);
-
-function quantile(values: readonly number[], part: number): number {
-  const sorted = values.toSorted((a, b) => a - b);
-  return sorted[Math.min(sorted.length - 1, Math.floor(part * sorted.length))] ?? Number.NaN;
-}
 
 /** A camera within 5 cm and half a degree of the true one. */
 const isClose = ({ position, turned }: Found): boolean => position <= 0.05 && turned <= 0.5;

@@ -1,3 +1,4 @@
+import { quantile } from "../../accuracy/quantile.ts";
 import type { Browser } from "playwright-core";
 import { startScriptedRelay } from "../../fakes/scripted-relay.ts";
 import { launchChromium } from "../chromium.ts";
@@ -109,9 +110,4 @@ async function sayAtSixty(practice: Awaited<ReturnType<typeof openPractice>>): P
     await new Promise((resolve) => setTimeout(resolve, 4));
   }
   return told;
-}
-
-function quantile(values: readonly number[], share: number): number {
-  const sorted = values.toSorted((a, b) => a - b);
-  return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? NaN;
 }

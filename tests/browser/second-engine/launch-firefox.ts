@@ -1,7 +1,5 @@
-import { constants } from "node:fs";
-import { access } from "node:fs/promises";
-import { delimiter, join } from "node:path";
 import puppeteer, { type Browser } from "puppeteer-core";
+import { findProgram, isProgram } from "../../../client-capture/measure/find-program.ts";
 
 /**
  * The second engine: Firefox over WebDriver BiDi (W3C), which Playwright cannot drive in the build that a distribution
@@ -19,10 +17,8 @@ const usualPlaces = [
 /** The path of an installed Firefox: OVERCUE_FIREFOX where that is set, else one on the PATH or in a usual place; null where there is none. */
 export async function findFirefox(): Promise<string | null> {
   const asked = process.env["OVERCUE_FIREFOX"] ?? "";
-  const folders = (process.env["PATH"] ?? "").split(delimiter).filter((folder) => folder !== "");
-  const onPath = commandNames.flatMap((name) => folders.map((folder) => join(folder, name)));
-  for (const place of asked === "" ? [...onPath, ...usualPlaces] : [asked]) if (await isProgram(place)) return place;
-  return null;
+  if (asked === "") return await findProgram(commandNames, usualPlaces);
+  return (await isProgram(asked)) ? asked : null;
 }
 
 /** A fresh Firefox without a window that takes the relay's own certificate. Whoever launches it closes it. */
@@ -33,13 +29,4 @@ export async function launchFirefox(executablePath: string): Promise<Browser> {
     headless: true,
     acceptInsecureCerts: true,
   });
-}
-
-async function isProgram(path: string): Promise<boolean> {
-  try {
-    await access(path, constants.X_OK);
-    return true;
-  } catch {
-    return false;
-  }
 }

@@ -1,4 +1,5 @@
 import {
+  flowTempo,
   placesOf,
   slowTempo,
   tourTempo,
@@ -10,7 +11,7 @@ import { demoMotion, type DemoMotion } from "@overcue/client-capture/demo-motion
 import { demoSession } from "@overcue/client-capture/demo-motion/demo-session";
 import { checkpointIds } from "@overcue/shared-geometry/checkpoints";
 import { seconds } from "@overcue/shared-geometry/units";
-import { flowTempo, sceneOf } from "../conditions.ts";
+import { sceneOf } from "../conditions.ts";
 import { between, namedRandom, type Random } from "../random.ts";
 import type { SceneSettings } from "../scene-settings.ts";
 

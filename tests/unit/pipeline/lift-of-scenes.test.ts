@@ -1,3 +1,4 @@
+import { placeReadOf } from "@overcue/shared-geometry/place-read-at";
 import { describe, expect, it } from "vitest";
 import { bodyInWorld, startBody } from "@overcue/client-capture/pipeline/body-in-world";
 import { liftAgain, type BesideShaft } from "@overcue/client-capture/pipeline/lift-again";
@@ -62,9 +63,7 @@ function readScene(condition: ConditionName, seed: number): Reading[] {
     if (subject === null || !club) return [];
     const butt = buttPoint(club);
     const truth = subject === "head-point" ? headPoint(club, station).y : butt.ok ? butt.point.y : NaN;
-    const reading = readBands(worlds[at] ?? null, station, checkpoint)[
-      subject === "head-point" ? "headPoint" : "buttPoint"
-    ];
+    const reading = placeReadOf(readBands(worlds[at] ?? null, station, checkpoint), subject);
     return [{ checkpoint, error: reading.defined ? reading.y - truth : NaN, sd: reading.defined ? reading.sdY : NaN }];
   });
 }

@@ -1,4 +1,4 @@
-import { bandSubjectAt } from "@overcue/shared-geometry/checkpoints";
+import { placeReadAt } from "@overcue/shared-geometry/place-read-at";
 import { metres, type Metres } from "@overcue/shared-geometry/units";
 import { placeCheckpointIds, type PlaceCheckpoint } from "../drill/drill-schema.ts";
 import type { RepRecord } from "../journal/events.ts";
@@ -18,8 +18,7 @@ export function placesOf(rep: RepRecord): readonly Place[] {
   return placeCheckpointIds.flatMap((checkpoint) => {
     const reading = rep.checkpoints.findLast((each) => each.checkpoint === checkpoint);
     if (!reading) return [];
-    const subject =
-      bandSubjectAt[checkpoint] === "butt-point" ? reading.readOuts.buttPoint : reading.readOuts.headPoint;
-    return subject.defined ? [{ checkpoint, y: metres(subject.y), sd: metres(subject.sdY) }] : [];
+    const place = placeReadAt(reading.readOuts, checkpoint);
+    return place?.defined === true ? [{ checkpoint, y: metres(place.y), sd: metres(place.sdY) }] : [];
   });
 }

@@ -1,3 +1,4 @@
+import { placeReadOf } from "@overcue/shared-geometry/place-read-at";
 import { liftAgain } from "@overcue/client-capture/pipeline/lift-again";
 import { liftToWorld, startLift } from "@overcue/client-capture/pipeline/lift-to-world";
 import { readBands } from "@overcue/client-capture/pipeline/read-bands";
@@ -107,7 +108,7 @@ function readCheckpoints(
     const truth = truePlace(picture, settings, subject);
     if (truth === null) return [];
     const shaft = shafts[at] ?? null;
-    const reading = readBands(shaft, settings, checkpoint)[subject === "butt-point" ? "buttPoint" : "headPoint"];
+    const reading = placeReadOf(readBands(shaft, settings, checkpoint), subject);
     const decided = reading.defined && reading.band.decided;
     return [
       {

@@ -1,4 +1,5 @@
 import {
+  flowTempo,
   slowTempo,
   tourTempo,
   usualGolfer,
@@ -10,7 +11,6 @@ import { demoMotion, type DemoMotion } from "@overcue/client-capture/demo-motion
 import type { Handed, StationSettings } from "@overcue/shared-geometry/station";
 import { checkpointIds } from "@overcue/shared-geometry/checkpoints";
 import { metres, seconds } from "@overcue/shared-geometry/units";
-import { flowTempo } from "../../../scenes/conditions.ts";
 import { between, gaussian, type Random } from "../../../scenes/random.ts";
 
 export const repSpeeds = ["slow", "flow", "full"] as const;

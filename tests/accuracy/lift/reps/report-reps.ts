@@ -1,6 +1,6 @@
 import { bandSubjectAt, checkpointIds, type CheckpointId } from "@overcue/shared-geometry/checkpoints";
-import { quantile } from "../quantile.ts";
-import type { Judged } from "../report-lift.ts";
+import { atMost, between, goalTable, type Judged } from "../../judged.ts";
+import { quantile } from "../../quantile.ts";
 import type { RepMeasure, RepReadingMeasure } from "./measure-rep.ts";
 import { repSpeeds } from "./random-rep.ts";
 
@@ -59,26 +59,14 @@ export function judgeReps(reps: readonly RepMeasure[]): Judged[] {
   const butt = figuresOf(all.filter(({ checkpoint }) => armLevel.includes(checkpoint)));
   const head = figuresOf(all.filter(({ checkpoint }) => checkpoint === "shaft-level-back"));
   const every = figuresOf(all);
-  const most = (name: string, value: number, goal: number, unit: Judged["unit"]): Judged => ({
-    name: `finished rep: ${name}`,
-    value,
-    goal: `<= ${goal.toFixed(1)}`,
-    met: value <= goal,
-    unit,
-  });
-  const covers = every.covers;
+  const most = (name: string, value: number, goal: number, unit: Judged["unit"]): Judged =>
+    atMost(`finished rep: ${name}`, value, goal, unit);
   return [
     most("butt point error p50", butt.p50, 2.5, "cm"),
     most("butt point error p95", butt.p95, 8, "cm"),
     most("head point at shaft level back p50", head.p50, 3, "cm"),
     most("head point at shaft level back p95", head.p95, 9, "cm"),
-    {
-      name: "finished rep: 95 % interval covers",
-      value: covers,
-      goal: "92 to 98",
-      met: covers >= 92 && covers <= 98,
-      unit: "%",
-    },
+    between("finished rep: 95 % interval covers", every.covers, 92, 98),
     most("band decided and wrong, of all readings", every.wrongBand, 1, "%"),
   ];
 }
@@ -93,12 +81,7 @@ export function repsTable(reps: readonly RepMeasure[], asked: number, judged: re
     "lost, 1 % of pictures on a wrong line that is stated like any other. A shaft has the wrong lean where it plainly leans (11 degrees) and is answered",
     "leaning the other way. Readings are judged at the picture after the true instant.",
     "",
-    "| figure | measured | goal | |",
-    "| --- | --: | --: | --- |",
-    ...judged.map(
-      ({ name, value, goal, met, unit }) =>
-        `| ${name} | ${value.toFixed(1)} ${unit} | ${goal} ${unit} | ${met ? "met" : "MISSED"} |`,
-    ),
+    ...goalTable(judged),
     "",
     ...(["finished", "live"] as const).flatMap((side) => [
       side === "finished"

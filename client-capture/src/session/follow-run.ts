@@ -1,0 +1,94 @@
+import { followTop, type TopSeen } from "../checks/follow-top.ts";
+import { framingOf } from "../checks/framing.ts";
+import type { CameraSource } from "../frames/camera-source.ts";
+import type { CapturedFrame, FrameSource } from "../frames/frame-source.ts";
+import type { MeasureClient, Measured } from "../measuring/measure-client.ts";
+import type { PoseClient } from "../pose/pose-client.ts";
+import { runSource } from "../running/run-source.ts";
+import { liveClock, playingClock, type SourceClock } from "../running/source-clock.ts";
+import { keepAwake } from "./keep-awake.ts";
+import { makeLiveNumbers } from "./live-numbers.ts";
+import type { PhoneStore } from "./phone-store.ts";
+import { tellFinding } from "./tell-finding.ts";
+
+export interface FollowedRun {
+  readonly store: PhoneStore;
+  readonly pose: () => PoseClient | null;
+  readonly measure: MeasureClient;
+  readonly now: () => number;
+  readonly databaseMissing: boolean;
+  readonly source: FrameSource;
+  /** Null where the source is no camera. */
+  readonly camera: CameraSource | null;
+  readonly stopped: () => boolean;
+  /** Whether sticks are being marked on a picture that was kept. */
+  readonly settingSticks: () => boolean;
+  readonly onPicture: (frame: CapturedFrame) => void;
+  readonly onMeasured: (measured: Measured, clock: SourceClock, framesPerSecond: number) => void;
+}
+
+/** Numbers for people change this often, milliseconds. */
+const tellEvery = 300;
+/** The exposure is looked after this often, milliseconds: a change takes a few pictures to show. */
+const tendEvery = 1000;
+
+/** Runs a source until it ends, breaks or is stopped, and tells the store what is seen; the screen stays awake meanwhile. */
+export async function followRun(run: FollowedRun): Promise<void> {
+  const { store, pose, measure, now, source, camera, stopped } = run;
+  const awake = keepAwake();
+  const numbers = makeLiveNumbers();
+  const clock = source.info.kind === "camera" ? liveClock : playingClock();
+  let toldAt = Number.NEGATIVE_INFINITY;
+  let tendedAt = Number.NEGATIVE_INFINITY;
+  let top: TopSeen = "never";
+
+  const onMeasured = (measured: Measured): void => {
+    if (stopped()) return;
+    const at = now();
+    numbers.pictureAt(at);
+    run.onMeasured(measured, clock, store.getState().framesPerSecond);
+    if (measured.rep !== null) {
+      const { kind, complete } = measured.rep;
+      store.setState(({ reps: count }) => ({ reps: count + 1, lastRep: { kind, complete } }));
+    }
+    top = followTop(top, measured.output);
+    if (camera !== null && at - tendedAt > tendEvery) {
+      tendedAt = at;
+      void camera.exposure.tend(measured.brightness);
+    }
+    if (at - toldAt < tellEvery) return;
+    toldAt = at;
+    const { hands, body, picture } = measured.output;
+    const framing = framingOf(hands === "lost" ? null : body, picture);
+    const { brightness } = measured;
+    store.setState({ framing, top, brightness, exposureMs: camera?.exposure.now() ?? null });
+    tellFinding(store, measured.output, numbers.read(at), run.databaseMissing);
+  };
+
+  try {
+    await runSource({
+      source,
+      clock,
+      pose,
+      measure,
+      now,
+      wait: (milliseconds) => new Promise((resolve) => setTimeout(resolve, milliseconds)),
+      stopped,
+      // A clip waits while its sticks are set; a camera goes on, so that a new picture can be taken.
+      paused: () => source.info.kind !== "camera" && run.settingSticks(),
+      hooks: {
+        onPicture: run.onPicture,
+        onMeasured,
+        onPose: () => {
+          numbers.poseAt(now());
+        },
+        onFailed: (why) => {
+          if (stopped()) return;
+          store.setState(({ failedFrames }) => ({ failedFrames: failedFrames + 1, lastFailure: why }));
+        },
+      },
+    });
+  } finally {
+    awake.release();
+  }
+}

@@ -1,0 +1,39 @@
+import type { StepOutput } from "../pipeline/step.ts";
+import { findWarnings } from "./find-warnings.ts";
+import type { LiveNumbers } from "./live-numbers.ts";
+import type { PhoneStore } from "./phone-store.ts";
+
+/** Tells the store what was found in the newest picture, how fast pictures and poses come, and what is to be warned of. */
+export function tellFinding(
+  store: PhoneStore,
+  output: StepOutput,
+  rates: ReturnType<LiveNumbers["read"]>,
+  databaseMissing: boolean,
+): void {
+  const shaft = output.shaft.now;
+  const { source, battery, failedFrames, repTrouble, brightness, hasTorch, torchOn, newerPage, stationNews } =
+    store.getState();
+  store.setState({
+    finding: {
+      shaft: shaft.status,
+      reason: shaft.status === "tracked" ? null : shaft.reason,
+      hands: output.hands,
+    },
+    framesPerSecond: rates.frames,
+    posesPerSecond: rates.poses,
+    warnings: findWarnings({
+      source,
+      framesPerSecond: rates.frames,
+      bestFramesPerSecond: rates.bestFrames,
+      posesPerSecond: rates.poses,
+      battery,
+      repTrouble,
+      stationNews,
+      databaseMissing,
+      failedFrames,
+      brightness,
+      torchWaits: hasTorch && !torchOn,
+      newerPage,
+    }),
+  });
+}
