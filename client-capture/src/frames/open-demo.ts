@@ -1,5 +1,6 @@
 import { defaultCamera } from "@overcue/shared-geometry/default-camera";
 import { pixels } from "@overcue/shared-geometry/units";
+import type { PracticeState } from "@overcue/shared-geometry/wire/practice";
 import { usualGolfer, type DemoPlan } from "../demo-motion/demo-golfer-settings.ts";
 import { demoPupil } from "../demo-motion/demo-pupil.ts";
 import { nextDemoRep, type PupilsPractice } from "../demo-motion/next-demo-rep.ts";
@@ -28,8 +29,13 @@ function nextPlan(practice: PupilsPractice | null, index: number): DemoPlan {
  * where the device cannot draw and measure every picture, so that what is measured does not depend on the device. Each rep goes by what the practice
  * says when the one before has ended: by habit in the baseline, then following the cue part of the way.
  */
-export function openDemo(practice: () => PupilsPractice | null): Promise<OpenedSource> {
+export function openDemo(practice: () => PracticeState | null): Promise<OpenedSource> {
   const { station } = usualGolfer;
+  // The relay changes to the demo golfer's own book when it hears of this source: what it said before is about somebody else.
+  const ownPractice = (): PupilsPractice | null => {
+    const told = practice();
+    return told?.golfer.invented === true ? told : null;
+  };
   const { width, height, framesPerSecond } = rendersInSoftware() ? small : full;
   let shown = 0;
   const source = new DemoGolferSource({
@@ -38,7 +44,7 @@ export function openDemo(practice: () => PupilsPractice | null): Promise<OpenedS
     pace: null,
     rodColour: "orange",
     random: seededRandom(7),
-    nextPlan: () => nextPlan(practice(), shown++),
+    nextPlan: () => nextPlan(ownPractice(), shown++),
   });
   return Promise.resolve({ source, settings: station, camera: null });
 }

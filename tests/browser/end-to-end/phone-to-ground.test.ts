@@ -5,6 +5,8 @@ import { join } from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { demoGolferName } from "@overcue/server/practice/journal/demo-golfer";
+import { demoPupil } from "@overcue/client-capture/demo-motion/demo-pupil";
+import { nextDemoRep } from "@overcue/client-capture/demo-motion/next-demo-rep";
 import { placesOf } from "@overcue/client-capture/demo-motion/demo-golfer-settings";
 import { openPracticeBook } from "@overcue/server/book/open-practice-book";
 import { machineEffects } from "@overcue/server/machine-effects";
@@ -142,7 +144,8 @@ describe("from the phone's picture to the ground screen", () => {
     const said = await watchGround(ground);
     const inBaseline = await repsUntil((heard) => heard.length >= 1, 240_000);
     expect(inBaseline.length).toBeGreaterThanOrEqual(1);
-    // Which bands are read is held to the truth on the filmed swings above: read live, the demo golfer's are not right in each rep yet (DEVELOPERS.md).
+    expectTrue(buttsAt(inBaseline, "arm-level-back"), demoPupil.habit.buttBack);
+    expectTrue(buttsAt(inBaseline, "arm-level-down"), demoPupil.habit.buttDown);
     expect((await said()).filter(({ kind }) => kind === "sure" || kind === "unsure")).toEqual([]);
     expect(practicesOf(coach).at(-1)).toMatchObject({
       golfer: { name: demoGolferName, invented: true },
@@ -151,10 +154,18 @@ describe("from the phone's picture to the ground screen", () => {
     });
 
     await coach.socket.emitWithAck("practice", { do: "start-practice" });
-    const anySaid = async (): Promise<boolean> =>
-      (await said()).some(({ kind }) => kind === "sure" || kind === "unsure");
+    // The golfer follows a cue from the rep after it was told: a band is the one of the habit or of a cue so far.
+    const trueBands = (place: "buttBack" | "buttDown"): string[] =>
+      [null, ...practicesOf(coach)].map((practice) => trueBand(nextDemoRep(demoPupil, practice).places[place]));
+    const anySaid = async (): Promise<boolean> => {
+      const shown = await said();
+      return surelySaid(shown, "arm level back").length + surelySaid(shown, "arm level down").length > 0;
+    };
     await repsUntil(anySaid, 240_000);
+    const shown = await said();
     expect(await anySaid()).toBe(true);
+    for (const band of surelySaid(shown, "arm level back")) expect(trueBands("buttBack")).toContain(band);
+    for (const band of surelySaid(shown, "arm level down")) expect(trueBands("buttDown")).toContain(band);
 
     // The person whose book it is has none of it.
     await phone.getByRole("button", { name: "Stop" }).click();
