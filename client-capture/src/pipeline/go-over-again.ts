@@ -6,6 +6,7 @@ import { smoothShaft } from "../shaft/smooth-shaft.ts";
 import type { ShaftEvidence } from "../shaft/track-shaft.ts";
 import type { FinishedRep } from "../swing/finish-rep.ts";
 import { runSwingClock, startSwingClock } from "../swing/swing-clock.ts";
+import { bodiesBetween } from "./bodies-between.ts";
 import { cameraFor } from "./camera-for.ts";
 import type { Configuration } from "./configuration.ts";
 import { liftAgain } from "./lift-again.ts";
@@ -42,17 +43,19 @@ export function goOverShafts(
   const first = outputs[0];
   if (first === undefined) return { shafts, worlds: [], reps: [] };
   const through = configuration.spread ?? exactCamera(cameraFor(configuration, first.picture));
+  const bodies = bodiesBetween(outputs);
   const worlds = liftAgain(
     shafts,
-    outputs.map(({ inWorld, swing }) => ({ inWorld, resting: swing.phase === "still" })),
+    outputs.map(({ swing }, at) => ({ inWorld: bodies[at] ?? null, resting: swing.phase === "still" })),
     through,
     settings,
   );
   const reps: FinishedRep[] = [];
   let clock = startSwingClock(gripToHead(settings));
-  outputs.forEach(({ t, inWorld }, at) => {
+  outputs.forEach(({ t }, at) => {
     const shaft = shafts[at];
     if (shaft === undefined) return;
+    const inWorld = bodies[at] ?? null;
     const world = worlds[at] ?? null;
     const alone = liftAlone({ shaft, body: inWorld, resting: false }, through, settings, world);
     const timed = runSwingClock(clock, swingSample(t, shaft, world, inWorld, alone));
