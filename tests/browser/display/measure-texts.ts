@@ -7,6 +7,9 @@ export interface MeasuredText {
   readonly size: number;
   /** Wholly inside the window and inside its own box: nothing is cut off. What is scrolled to may stand below the window. */
   readonly whole: boolean;
+  /** Where its box begins and ends, CSS pixels from the window's top. */
+  readonly top: number;
+  readonly bottom: number;
 }
 
 /** The computed sizes of what stands on the page, by selector; elements without text and not marks are left out. */
@@ -29,6 +32,8 @@ export async function measureTexts(page: Page, selectors: readonly string[]): Pr
               selector,
               text,
               size: isMark ? box.height : parseFloat(getComputedStyle(element).fontSize),
+              top: box.top,
+              bottom: box.bottom,
               whole: insideWindow && element.scrollWidth <= element.clientWidth + 1,
             },
           ];

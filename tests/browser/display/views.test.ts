@@ -84,6 +84,11 @@ describe.each(viewports)("at $width x $height", ({ width, height, distance }) =>
         expect(read.filter(({ whole }) => !whole)).toEqual([]);
         const expected = present[view.name] ?? null;
         expect(expected === null || read.some(({ selector }) => selector === expected)).toBe(true);
+        const notices = await measureTexts(page, [".notice"]);
+        const covered = read.filter(
+          ({ selector, top }) => keyWords.includes(selector) && notices.some((notice) => top < notice.bottom),
+        );
+        expect(covered).toEqual([]);
         const wider = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
         expect(wider).toBeLessThanOrEqual(0);
         expect(complaints).toEqual([]);

@@ -2,7 +2,7 @@ import type { GroundFrame } from "./ground-frame.ts";
 import type { MarkShape, ScreenPoint, Shape } from "./shapes.ts";
 
 /** Which way a place lies that the view has no room for, as the golfer would say it. */
-export type OutsideWord = "farther out" | "farther back" | "to the target" | "from the target";
+export type OutsideWord = "farther out" | "farther back" | "to the target" | "from the target" | "out" | "back";
 
 /**
  * The word that stands beside the triangle of a place outside the view, so that the point is never just gone. `at` is
@@ -15,15 +15,20 @@ export function tagOutside(
   sizes: { readonly mark: number; readonly text: number },
 ): Shape {
   const { area } = frame;
-  const text = outsideWord(frame, place, outside);
+  const long = outsideWord(frame, place, outside);
   // Half a tag's height and width with their paddings, and a gap to the triangle.
   const halfHeight = sizes.text * 0.52;
-  const halfWidth = sizes.text * ((text.length / 2) * meanAdvance + 0.3);
+  const halfWidthOf = (text: OutsideWord): number => sizes.text * ((text.length / 2) * meanAdvance + 0.3);
   const gap = sizes.text * 0.15;
-  // Beside the triangle where there is room, else in the next row at the end where WANT does not stand.
   const towardsMiddle = at.x > area.x + area.width / 2 ? -1 : 1;
-  const beside = at.x + towardsMiddle * (sizes.mark / 2 + gap + halfWidth);
-  const fitsBeside = beside - halfWidth >= area.x && beside + halfWidth <= area.x + area.width;
+  const besideOf = (text: OutsideWord): number => at.x + towardsMiddle * (sizes.mark / 2 + gap + halfWidthOf(text));
+  const fits = (text: OutsideWord): boolean =>
+    besideOf(text) - halfWidthOf(text) >= area.x && besideOf(text) + halfWidthOf(text) <= area.x + area.width;
+  // Beside the triangle, in one word where there is no room for two; else in the next row at the end where WANT does not stand.
+  const text = fits(long) ? long : (shortWord[long] ?? long);
+  const halfWidth = halfWidthOf(text);
+  const beside = besideOf(text);
+  const fitsBeside = fits(text);
   const inwards = at.y > area.y + area.height / 2 ? -1 : 1;
   const centre = fitsBeside
     ? { x: beside, y: at.y }
@@ -42,6 +47,8 @@ export function tagOutside(
     alpha: 1,
   };
 }
+
+const shortWord: Readonly<Partial<Record<OutsideWord, OutsideWord>>> = { "farther out": "out", "farther back": "back" };
 
 /** The bold typeface's mean advance in font sizes as measured in Chromium, and a little. */
 const meanAdvance = 0.44;
