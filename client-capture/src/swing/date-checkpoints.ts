@@ -10,6 +10,7 @@ import type { FollowedSample } from "./follow-swing.ts";
 import type { RepSamples, Rest } from "./rep-samples.ts";
 import { median } from "./median.ts";
 import type { Segment } from "./segment-reps.ts";
+import { timeToBall } from "./time-to-ball.ts";
 import { turnInPlane } from "./turn-in-plane.ts";
 import { swingTuning } from "./swing-tuning.ts";
 import { handOverShoulder } from "./lead-hand.ts";
@@ -34,7 +35,10 @@ export function dateCheckpoints(rep: RepSamples, segment: Segment, gripToHead: M
   const { lasting, lastingElevation } = swingTuning;
   const back = { from: rep.setOffAt - 20, to: firstTop };
   const down = { from: lastTop, to: segment.passedLowAt };
-  const strike = { from: lastTop, to: Math.min(segment.passedLowAt + 400, segment.endedAt) };
+  const levelDown = crossing("shaft-level-down", series.elevation, 0, down, "down", angleFit, lastingElevation);
+  const passed = levelDown?.t ?? lastTop;
+  const latest = segment.passedLowAt + swingTuning.afterEnd + timeToBall(segment.tops, segment.passedLowAt);
+  const strike = { from: passed, to: Math.min(latest, segment.endedAt) };
   const found: (CheckpointTime | null)[] = [];
   if (rep.address !== null) found.push({ checkpoint: "address", t: milliseconds(rep.setOffAt), sd: 40 });
   found.push(
@@ -59,7 +63,7 @@ export function dateCheckpoints(rep: RepSamples, segment: Segment, gripToHead: M
       heightFit,
       Math.hypot(lasting.shoulder, lasting.hands),
     ),
-    crossing("shaft-level-down", series.elevation, 0, down, "down", angleFit, lastingElevation),
+    levelDown,
     likelierImpact(
       crossing(
         "impact",

@@ -1,5 +1,6 @@
 import type { FollowedSample } from "./follow-swing.ts";
 import { swingTuning } from "./swing-tuning.ts";
+import { timeToBall } from "./time-to-ball.ts";
 
 /** Why a movement of the club was not taken for a rep. A closed list, for the screens and the tests. */
 export type NotARep = "too-short" | "hands-stayed" | "not-behind" | "walked" | "club-lost" | "too-long" | "no-impact";
@@ -130,6 +131,9 @@ function follow(
   }
   if (movement.stage === "down") {
     if (here.angle < swingTuning.passesLow) {
+      // No rep, and nothing to wait for: what follows may be the rep's own way back.
+      if (peakOf(movement.tops) < swingTuning.leastPeak)
+        return { state: { ...state, movement: null }, verdict: { refused: "too-short" } };
       return keep({ ...movement, stage: "through", running: here, passedLowAt: here.t });
     }
     const lowest = Math.min(movement.hands, handsOf(sample));
@@ -147,10 +151,10 @@ function follow(
   }
   const passedLowAt = movement.passedLowAt ?? here.t;
   const further = here.angle <= running.angle;
-  // A rep is not over before the club had the time to come up again.
-  const turned =
-    here.angle > running.angle + swingTuning.throughReversal && sample.t - passedLowAt > swingTuning.afterEnd;
-  const over = sample.t - passedLowAt > swingTuning.longestThrough;
+  // A rep is not over before the club had the time to pass the ball and come up again, which takes a slow one longer.
+  const least = swingTuning.afterEnd + timeToBall(movement.tops, passedLowAt);
+  const turned = here.angle > running.angle + swingTuning.throughReversal && sample.t - passedLowAt > least;
+  const over = sample.t - passedLowAt > Math.max(swingTuning.longestThrough, least);
   if (!turned && !over) return keep(further ? { ...movement, running: here } : movement);
   return finish(state, movement, passedLowAt, turned ? running.t : sample.t);
 }
@@ -171,7 +175,8 @@ function finish(
     endedAt,
     forwardBefore: state.forward,
   };
-  const peak = Math.max(...movement.tops.map((top) => top.angle));
   const after: Segmenting = { ...state, movement: null, lastLow: null, forward: { ...movement.running } };
-  return { state: after, verdict: peak < swingTuning.leastPeak ? { refused: "too-short" } : { segment } };
+  return { state: after, verdict: { segment } };
 }
+
+const peakOf = (tops: readonly Extreme[]): number => Math.max(...tops.map(({ angle }) => angle));

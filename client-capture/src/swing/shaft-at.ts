@@ -3,9 +3,19 @@ import { milliseconds } from "@overcue/shared-geometry/units";
 import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
 import { worldPoint } from "@overcue/shared-geometry/point";
 
+/** The shaft's place and direction between two samples, without a covariance. */
+type Between = Pick<ShaftInWorld, "grip" | "toHead">;
+
+/** The samples on either side of an instant. */
+interface Neighbours {
+  readonly before: ShaftInWorld;
+  readonly after: ShaftInWorld;
+}
+
 /**
  * The shaft at an instant between two samples, straight in place and along the shorter arc in direction. The covariance is the larger of the
- * two neighbours', grown by how far the club moves within one standard deviation `sdMs` of the instant.
+ * two neighbours', grown by where the club was one standard deviation `sdMs` of the instant earlier and later: a place that stands still for just that
+ * moment is still not known where it hurries before and after.
  * Null where the samples do not enclose the instant or stand more than `mostGap` milliseconds apart.
  */
 export function shaftAt(
@@ -15,10 +25,37 @@ export function shaftAt(
   mostGap = 250,
 ): ShaftInWorld | null {
   const shafts = samples.flatMap((sample) => (sample.shaft === null ? [] : [sample.shaft]));
+  const around = neighboursOf(shafts, t, mostGap);
+  const here = around === null ? null : between(around, t);
+  if (around === null || here === null) return null;
+  const { before, after } = around;
+  const larger = trace(before) > trace(after) ? before : after;
+  const span = after.t - before.t;
+  const moves = [-sdMs, sdMs].map((by) => {
+    const beside = neighboursOf(shafts, t + by, mostGap);
+    const there = beside === null ? null : between(beside, t + by);
+    if (there !== null) return difference(here, there);
+    return difference(before, after).map((change) => (span > 0 ? (change * by) / span : 0));
+  });
+  return {
+    t: milliseconds(t),
+    ...here,
+    covariance: larger.covariance.map((value, place) => {
+      const [row, column] = [Math.floor(place / 5), place % 5];
+      return value + moves.reduce((sum, move) => sum + (move[row] ?? 0) * (move[column] ?? 0), 0) / moves.length;
+    }),
+  };
+}
+
+function neighboursOf(shafts: readonly ShaftInWorld[], t: number, mostGap: number): Neighbours | null {
   const index = shafts.findIndex((shaft) => shaft.t >= t);
   const after = shafts[index];
   const before = shafts[Math.max(0, index - 1)];
   if (after === undefined || before === undefined || before.t > t || after.t - before.t > mostGap) return null;
+  return { before, after };
+}
+
+function between({ before, after }: Neighbours, t: number): Between | null {
   const span = after.t - before.t;
   const share = span > 0 ? (t - before.t) / span : 0;
   const mix = (a: number, b: number): number => a + share * (b - a);
@@ -29,30 +66,25 @@ export function shaftAt(
   };
   const length = Math.hypot(direction.x, direction.y, direction.z);
   if (length < 0.2) return null;
-  const larger = trace(before) > trace(after) ? before : after;
-  const moved = span > 0 ? sdMs / span : 0;
-  const [from, to] = [anglesOf(before.toHead), anglesOf(after.toHead)];
-  const rate = [
-    after.grip.x - before.grip.x,
-    after.grip.y - before.grip.y,
-    after.grip.z - before.grip.z,
-    turn(from.azimuth, to.azimuth),
-    to.elevation - from.elevation,
-  ].map((difference) => difference * moved);
+  const [a, b] = [before.grip, after.grip];
   return {
-    t: milliseconds(t),
-    grip: worldPoint(
-      mix(before.grip.x, after.grip.x),
-      mix(before.grip.y, after.grip.y),
-      mix(before.grip.z, after.grip.z),
-    ),
+    grip: worldPoint(mix(a.x, b.x), mix(a.y, b.y), mix(a.z, b.z)),
     toHead: { x: direction.x / length, y: direction.y / length, z: direction.z / length },
-    covariance: larger.covariance.map(
-      (value, place) => value + (rate[Math.floor(place / 5)] ?? 0) * (rate[place % 5] ?? 0),
-    ),
   };
 }
 
-const turn = (from: number, to: number): number => Math.atan2(Math.sin(to - from), Math.cos(to - from));
+/** From one shaft to another in the order of the covariance: grip x, y, z, azimuth, elevation. */
+function difference(from: Between, to: Between): readonly number[] {
+  const [a, b] = [anglesOf(from.toHead), anglesOf(to.toHead)];
+  const azimuth = b.azimuth - a.azimuth;
+  return [
+    to.grip.x - from.grip.x,
+    to.grip.y - from.grip.y,
+    to.grip.z - from.grip.z,
+    Math.atan2(Math.sin(azimuth), Math.cos(azimuth)),
+    b.elevation - a.elevation,
+  ];
+}
+
 const trace = (shaft: ShaftInWorld): number =>
   [0, 6, 12, 18, 24].reduce((sum, k) => sum + (shaft.covariance[k] ?? 0), 0);

@@ -49,7 +49,7 @@ export const swingTuning = {
   /** Most that the feet may shift within a rep, metres. */
   mostFootShift: 0.3,
   /** Longest gap without a shaft inside a rep, milliseconds. */
-  longestGap: 1200,
+  longestGap: 2500,
   /** Longest a rep may take without a hold, milliseconds. */
   longestRep: 15_000,
   /** Longest time from leaving the low to the top and back: the low before must be this recent, milliseconds. */
@@ -72,6 +72,8 @@ export const swingTuning = {
   throughReversal: 15 * degree,
   /** So much of what comes after a rep's end is looked at with it, milliseconds: enough to see the club come up again. */
   afterEnd: 250,
+  /** From passing level to the ball takes at most this share of the time from the top to passing level. Larger: sees slow clubs through, ends reps later. */
+  toBallShare: 0.5,
   /** Longest follow-through that is waited for, milliseconds. */
   longestThrough: 1500,
   /** Angular speed of the shaft up to which a checkpoint is shown as it happens, radians a second at 60 pictures a second; scales with the rate. */

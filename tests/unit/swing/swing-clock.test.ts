@@ -13,6 +13,7 @@ import {
 import { runSwingClock, startSwingClock, type SwingClockOutput } from "@overcue/client-capture/swing/swing-clock";
 import type { SwingSample } from "@overcue/client-capture/swing/swing-sample";
 import { gripToHead } from "@overcue/shared-geometry/grip-convention";
+import { seconds } from "@overcue/shared-geometry/units";
 import { noNoise, trueSamples, type SampleNoise } from "../../fakes/true-samples.ts";
 import { seededRandom } from "../../scenes/random.ts";
 
@@ -153,6 +154,39 @@ describe("reps", () => {
     const level = finished?.checkpoints.find((one) => one.checkpoint === "shaft-level-back");
     expect(finished).toBeDefined();
     expect(level?.shaft ?? null).toBeNull();
+  });
+
+  it("K3.5 a slow club is waited for until it has passed the ball, though it seems to come up again before", () => {
+    const motion = motionOf(rep("rehearsal", { backswing: seconds(3), downswing: seconds(4) }));
+    const impact = motion.checkpoints.find((one) => one.checkpoint === "impact")?.t ?? 0;
+    const wavering = (sample: SwingSample): SwingSample => {
+      if (sample.shaft === null || Math.abs(sample.t - (impact - 25)) > 15) return sample;
+      const { x, y, z } = sample.shaft.toHead;
+      const [cos, sin] = [Math.cos(0.5), Math.sin(0.5)];
+      const toHead = { x: cos * x + sin * z, y, z: cos * z - sin * x };
+      return { ...sample, shaft: { ...sample.shaft, toHead } };
+    };
+    const [finished, ...others] = finishedOf(run(motion, 60, noNoise, wavering));
+    expect(others).toEqual([]);
+    const dated = finished?.checkpoints.find((one) => one.checkpoint === "impact");
+    expect(Math.abs((dated?.t ?? 0) - impact)).toBeLessThan(60);
+  });
+
+  it("K3.5 the head's passing over the ball's place at the top of a half swing is no impact", () => {
+    const motion = motionOf(rep("half", slowTempo));
+    const truth = motion.checkpoints.find((one) => one.checkpoint === "impact")?.t ?? 0;
+    const [finished] = finishedOf(run(motion, 60, { angle: 0.05, grip: 0.05, body: 0.02 }));
+    const dated = finished?.checkpoints.find((one) => one.checkpoint === "impact");
+    expect(Math.abs((dated?.t ?? 0) - truth)).toBeLessThan(200);
+  });
+
+  it("K3.6 a club that is held at the top, pointing away from the camera and unseen for two seconds, loses no rep", () => {
+    const hold = { at: "top", seconds: 2 } as const;
+    const motion = motionOf({ do: "rep", kind: "rehearsal", places: evenPlaces, tempo: slowTempo, hold });
+    const from = motion.checkpoints.find((one) => one.checkpoint === "top")?.t ?? 0;
+    const unseen = (sample: SwingSample): SwingSample =>
+      sample.t < from || sample.t > from + 2100 ? sample : { ...sample, shaft: null, tracked: false };
+    expect(finishedOf(run(motion, 60, noNoise, unseen)).map(({ kind }) => kind)).toEqual(["rehearsal"]);
   });
 
   it("finds the published tour tempo within 2 % (Grober and Cholewicki: 0.80 s back, 0.267 s down)", () => {

@@ -1,0 +1,67 @@
+import { describe, expect, it } from "vitest";
+import { shaftAt } from "@overcue/client-capture/swing/shaft-at";
+import { worldPoint } from "@overcue/shared-geometry/point";
+import { milliseconds } from "@overcue/shared-geometry/units";
+import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
+
+/** A shaft known exactly whose grip is where `x` says at `t` seconds. */
+const shaftsAlong = (x: (t: number) => number): { readonly shaft: ShaftInWorld }[] =>
+  Array.from({ length: 61 }, (_, index) => ({
+    shaft: {
+      t: milliseconds(index * 10),
+      grip: worldPoint(x(index / 100), 0.4, 1),
+      toHead: { x: -0.6, y: 0, z: -0.8 },
+      covariance: Array.from({ length: 25 }, () => 0),
+    },
+  }));
+
+const sdOfX = (shaft: ShaftInWorld | null): number => Math.sqrt(shaft?.covariance[0] ?? Number.NaN);
+
+describe("the shaft at an instant", () => {
+  it("K2.5 is uncertain by how far it goes within the instant's own error", () => {
+    const shaft = shaftAt(
+      shaftsAlong((t) => 2 * t),
+      305,
+      20,
+    );
+    expect(shaft?.grip.x).toBeCloseTo(0.61, 9);
+    expect(sdOfX(shaft)).toBeCloseTo(0.04, 9);
+  });
+
+  it("K2.5 is uncertain where it turns round just then, too", () => {
+    const shaft = shaftAt(
+      shaftsAlong((t) => 40 * (t - 0.3) ** 2),
+      300,
+      50,
+    );
+    expect(sdOfX(shaft)).toBeCloseTo(0.1, 9);
+  });
+
+  it("K2.5 goes on as between its neighbours where no samples reach", () => {
+    expect(
+      sdOfX(
+        shaftAt(
+          shaftsAlong((t) => 2 * t),
+          595,
+          20,
+        ),
+      ),
+    ).toBeCloseTo(0.04, 9);
+    expect(
+      sdOfX(
+        shaftAt(
+          shaftsAlong((t) => 2 * t),
+          305,
+          0,
+        ),
+      ),
+    ).toBe(0);
+  });
+
+  it("K3.4 is not known where the samples do not enclose the instant, or stand too far apart", () => {
+    const samples = shaftsAlong((t) => t);
+    expect(shaftAt(samples, -1, 5)).toBeNull();
+    expect(shaftAt(samples, 601, 5)).toBeNull();
+    expect(shaftAt([...samples.slice(0, 10), ...samples.slice(40)], 200, 5)).toBeNull();
+  });
+});
