@@ -5,8 +5,8 @@ import type { WatchClient } from "@overcue/client-capture/watching/watch-client"
 export function watchClientHere(): WatchClient {
   let watch: StationWatch | null = null;
   return {
-    watch({ settings, sticks, calibration }) {
-      watch = startWatch(settings, sticks, {}, calibration);
+    watch({ settings, sticks, hints, calibration }) {
+      watch = startWatch(settings, sticks, hints, calibration);
     },
     look(picture) {
       if (watch === null) return Promise.resolve(null);

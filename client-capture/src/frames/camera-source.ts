@@ -14,6 +14,8 @@ const wanted: MediaTrackConstraints = {
 };
 
 export interface CameraSource extends FrameSource {
+  /** It looks away from the screen, as a rear camera does. */
+  readonly looksAhead: boolean;
   readonly exposure: ExposureControl;
   readonly hasTorch: boolean;
   setTorch(on: boolean): Promise<void>;
@@ -44,6 +46,7 @@ export async function openCamera(): Promise<CameraSource> {
     width: reader.width,
     height: reader.height,
     nominalFramesPerSecond: settings.frameRate ?? 30,
+    zoom: zoomOf(settings),
     knownCamera: null,
   };
   return new LiveCamera(track, reader, info, exposure);
@@ -63,6 +66,7 @@ class LiveCamera implements CameraSource {
   readonly info: SourceInfo;
   readonly exposure: ExposureControl;
   readonly hasTorch: boolean;
+  readonly looksAhead: boolean;
   readonly #track: MediaStreamTrack;
   readonly #reader: TrackReader;
   readonly #clock: CaptureClock;
@@ -72,6 +76,7 @@ class LiveCamera implements CameraSource {
   constructor(track: MediaStreamTrack, reader: TrackReader, info: SourceInfo, exposure: ExposureControl) {
     this.info = info;
     this.exposure = exposure;
+    this.looksAhead = track.getSettings().facingMode === "environment";
     this.hasTorch = "torch" in capabilitiesOf(track);
     this.#track = track;
     this.#reader = reader;
@@ -102,6 +107,12 @@ class LiveCamera implements CameraSource {
     this.#reader.close();
     this.#track.stop();
   }
+}
+
+/** W3C Image Capture; not in the DOM types. */
+function zoomOf(settings: MediaTrackSettings & { readonly zoom?: number }): number {
+  const { zoom } = settings;
+  return zoom !== undefined && Number.isFinite(zoom) && zoom > 0 ? zoom : 1;
 }
 
 function capabilitiesOf(track: MediaStreamTrack): object {

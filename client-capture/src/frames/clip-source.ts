@@ -20,6 +20,7 @@ export async function openClip(file: Blob): Promise<FrameSource> {
       width: await track.getDisplayWidth(),
       height: await track.getDisplayHeight(),
       nominalFramesPerSecond: stats.averagePacketRate,
+      zoom: 1,
       knownCamera: null,
     };
     return new ClipSource(input, new VideoSampleSink(track), info);

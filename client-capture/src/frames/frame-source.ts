@@ -22,6 +22,8 @@ export interface SourceInfo {
   readonly height: number;
   /** As stated by the source; the true rate comes from the capture times. */
   readonly nominalFramesPerSecond: number;
+  /** How many times closer than its usual lens the source looks, as far as it tells; 1 where it does not. */
+  readonly zoom: number;
   /** The camera where it is known beforehand: the demo golfer only. */
   readonly knownCamera: Camera | null;
 }

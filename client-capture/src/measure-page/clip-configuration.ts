@@ -4,13 +4,16 @@ import { solveStation } from "@overcue/shared-geometry/solve-station";
 import { pixels } from "@overcue/shared-geometry/units";
 import type { SourceInfo } from "../frames/frame-source.ts";
 import type { Configuration } from "../pipeline/configuration.ts";
+import { thumbSd } from "../setup/solve-marks.ts";
 import { stationFileSchema } from "../setup/station-file.ts";
+import { focalHint } from "../station/focal-hint.ts";
 
 /**
  * What a clip is measured with: the station file's, or a default camera marked uncalibrated.
  * @throws Error with a sentence where the file is no station or its sticks do not give a camera.
  */
-export function clipConfiguration(station: unknown, { width, height }: SourceInfo): Configuration {
+export function clipConfiguration(station: unknown, info: SourceInfo): Configuration {
+  const { width, height } = info;
   if (station === null) {
     return { settings: defaultStation("7-iron", "right"), camera: null, calibration: "uncalibrated" };
   }
@@ -22,8 +25,15 @@ export function clipConfiguration(station: unknown, { width, height }: SourceInf
       `The station file cannot be used: ${where}, ${issue?.message ?? "it is no station"}. docs/station-file.md says what belongs in it.`,
     );
   }
-  const { sticks, settings } = read.data;
-  const solution = solveStation({ sticks, settings, width: pixels(width), height: pixels(height) });
+  const { sticks, settings, ball } = read.data;
+  const solution = solveStation({
+    sticks,
+    settings,
+    width: pixels(width),
+    height: pixels(height),
+    focal: focalHint(info),
+    ball: ball === undefined ? null : { at: ball, sd: thumbSd },
+  });
   if (solution.verdict === "refused") {
     throw new Error(`The station file gives no camera: ${solution.sentence} ${solution.whatToDo}`);
   }

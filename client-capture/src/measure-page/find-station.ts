@@ -1,5 +1,6 @@
 import { spreadCamera } from "@overcue/shared-geometry/camera-spread";
 import type { StationSettings } from "@overcue/shared-geometry/station";
+import { focalHint } from "../station/focal-hint.ts";
 import type { FrameSource } from "../frames/frame-source.ts";
 import type { MeasureClient } from "../measuring/measure-client.ts";
 import type { Configuration } from "../pipeline/configuration.ts";
@@ -17,8 +18,9 @@ export async function findStation(
   if (frame === null) throw new Error("There is no picture to find the sticks in.");
   measure.start({ settings, camera: null, calibration: "uncalibrated" }, true);
   await measure.measure(frame.image, frame.rotation, frame.captureTime);
+  await measure.keep(true);
   await measure.freeze();
-  const station = await measure.findSticks(settings);
+  const station = await measure.findSticks(settings, { focal: focalHint(source.info) });
   if (!station.found) throw new Error(`The sticks were not found in the first picture: ${station.reason}.`);
   const { camera, covariance } = station.solution;
   return { settings, camera, calibration: "station", spread: spreadCamera(camera, covariance) };

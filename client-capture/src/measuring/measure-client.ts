@@ -7,9 +7,9 @@ import type { Picture } from "../picture/picture.ts";
 import type { RepReading } from "../pipeline/rep-readings.ts";
 import type { StepOutput } from "../pipeline/step.ts";
 import type { RodColour } from "../shaft/learn-rod-colour.ts";
-import type { FoundStation } from "../station/find-sticks.ts";
+import type { CameraHints, FoundStation } from "../station/find-sticks.ts";
 import type { SnappedStick } from "../station/snap-stick.ts";
-import type { FromMeasureWorker, ToMeasureWorker } from "../workers/measure-messages.ts";
+import type { FromMeasureWorker, FrozenPicture, ToMeasureWorker } from "../workers/measure-messages.ts";
 
 export interface Measured {
   readonly output: StepOutput;
@@ -30,9 +30,11 @@ export interface MeasureClient {
   /** Takes `image` over. Rejects where this picture could not be measured; the next one may be given all the same. */
   measure(image: VideoFrame | ImageBitmap, rotation: 0 | 90 | 180 | 270, t: number): Promise<Measured>;
   finish(): Promise<ClipAnswer>;
-  /** Keeps the newest picture for the two below. */
-  freeze(): Promise<{ readonly width: number; readonly height: number }>;
-  findSticks(settings: StationSettings): Promise<FoundStation>;
+  /** Keeps the newest picture, with those kept since the `first` one; how many that makes. */
+  keep(first: boolean): Promise<number>;
+  /** Makes one picture of what stands still in the kept ones, for the two below. */
+  freeze(): Promise<FrozenPicture>;
+  findSticks(settings: StationSettings, hints: CameraHints): Promise<FoundStation>;
   snapStick(line: StationLine, near: Point<"image">, far: Point<"image">): Promise<SnappedStick>;
   /** The rod's colour where the newest picture was tapped; null where nothing there has one. */
   learnRod(at: Point<"image">): Promise<RodColour | null>;
@@ -97,8 +99,10 @@ export function startMeasureClient(): MeasureClient {
     lend: async () => (await ask("lent", (id) => ({ do: "lend", id }))).picture,
     measure: (image, rotation, t) => ask("measured", (id) => ({ do: "measure", id, image, rotation, t }), [image]),
     finish: async () => (await ask("finished", (id) => ({ do: "finish", id }))).answer,
+    keep: async (first) => (await ask("kept", (id) => ({ do: "keep", id, first }))).count,
     freeze: async () => (await ask("frozen", (id) => ({ do: "freeze", id }))).picture,
-    findSticks: async (settings) => (await ask("sticks", (id) => ({ do: "find-sticks", id, settings }))).station,
+    findSticks: async (settings, hints) =>
+      (await ask("sticks", (id) => ({ do: "find-sticks", id, settings, hints }))).station,
     snapStick: async (line, near, far) =>
       (await ask("snapped", (id) => ({ do: "snap-stick", id, line, near, far }))).snapped,
     learnRod: async (at) => (await ask("rod", (id) => ({ do: "learn-rod", id, at }))).colour,

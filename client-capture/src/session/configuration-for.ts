@@ -27,7 +27,10 @@ const fits = ({ camera }: SolvedStation, { width, height }: SourceInfo): boolean
  */
 export function configurationFor({ source, demoSettings, solved, practice, rod: choice }: Known): Configuration {
   const rod = choice.is === "known" ? { colour: choice.colour } : null;
-  if (solved !== null && fits(solved, source)) return { ...solved, rod };
+  if (solved !== null && fits(solved, source)) {
+    // Whatever camera its sticks give, a demonstration counts for nobody.
+    return { ...solved, rod, calibration: source.kind === "demo" ? "demo" : solved.calibration };
+  }
   if (source.kind === "demo" && source.knownCamera !== null && demoSettings !== null) {
     return { settings: demoSettings, camera: source.knownCamera, calibration: "demo", rod };
   }

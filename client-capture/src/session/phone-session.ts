@@ -12,9 +12,11 @@ import { startMeasureClient } from "../measuring/measure-client.ts";
 import type { Configuration } from "../pipeline/configuration.ts";
 import type { StepOutput } from "../pipeline/step.ts";
 import type { PoseClient } from "../pose/pose-client.ts";
-import { rememberedStation } from "../setup/station-memory.ts";
+import { senseGravity, type GravitySense } from "../setup/sense-gravity.ts";
+import { rememberedStation, rememberStation } from "../setup/station-memory.ts";
 import { startStationSetUp, type StationSetUp } from "../setup/station-set-up.ts";
 import { createStationStore, type StationStore } from "../setup/station-store.ts";
+import { focalHint } from "../station/focal-hint.ts";
 import { startWatchClient } from "../watching/watch-client.ts";
 import { configurationFor, type SolvedStation } from "./configuration-for.ts";
 import { followRun } from "./follow-run.ts";
@@ -96,6 +98,8 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
   });
   const sticks = makeStickWatch({
     client: startWatchClient(),
+    // Whoever bumps the phone tilts it: gravity was sensed for the place it had before.
+    hints: () => (run === null ? {} : { focal: focalHint(run.opened.source.info) }),
     newestPicture: () => measure.lend(),
     onChange: (next, stationNews) => {
       solved = next;
@@ -111,6 +115,7 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
   let solvedFor: SourceInfo["kind"] | null = null;
   let practice: PracticeState | null = null;
   let stationStore: StationStore | null = null;
+  let gravity: GravitySense | null = null;
   let sequence = 0;
 
   const configurationOf = ({ opened: { source, settings } }: Pick<Run, "opened">): Configuration =>
@@ -120,7 +125,7 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
   };
   const configure = (current: Run): void => {
     current.configuration = configurationOf(current);
-    sticks.use(current.configuration);
+    sticks.use(current.opened.source.info.kind === "demo" ? null : current.configuration);
     measure.start(current.configuration, false);
     repIds.drop();
     tellCamera(current.configuration, "");
@@ -135,6 +140,7 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
     run.stopped = true;
     run.opened.source.close();
     run = null;
+    listenToGravity(false);
     store.setState({ ...withoutSource, screen: "choose" });
   };
 
@@ -169,6 +175,11 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
     store.setState({ rod, rodNote, tappingRod: false });
     if (run?.opened.source.info.kind === "camera") remember({ rod });
     reconfigure();
+  };
+
+  const listenToGravity = (wanted: boolean): void => {
+    gravity?.stop();
+    gravity = wanted ? senseGravity() : null;
   };
 
   const startingSettings = (): StationSettings =>
@@ -213,6 +224,7 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
     },
     stop,
     show(screen) {
+      listenToGravity(screen === "station" && run?.opened.camera?.looksAhead === true);
       const needsNoSource = screen === "help";
       store.setState({ screen: run === null && !needsNoSource ? "choose" : screen });
     },
@@ -227,14 +239,27 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
       solved = next;
       solvedFor = run?.opened.source.info.kind ?? null;
       reconfigure();
-      if (next !== null) station.set(next.settings);
+      // The demo golfer's sticks are nobody's station.
+      if (next !== null && solvedFor !== "demo") station.set(next.settings);
     },
     startStation() {
-      const remembered = rememberedStation();
+      const info = run?.opened.source.info ?? null;
+      const remembered = info?.kind === "demo" ? null : rememberedStation();
       stationStore = createStationStore(solved?.settings ?? remembered?.settings ?? startingSettings());
-      const marks = remembered?.sticks.map((stick) => ({ stick, placed: "guessed" as const })) ?? [];
-      stationStore.setState({ sticks: marks });
-      return startStationSetUp(stationStore, measure);
+      const guessed = { placed: "guessed" } as const;
+      const ball = remembered?.ball;
+      stationStore.setState({
+        sticks: remembered?.sticks.map((stick) => ({ stick, ...guessed })) ?? [],
+        ball: ball === undefined ? null : { at: ball, ...guessed },
+      });
+      return startStationSetUp(stationStore, {
+        measure,
+        pace: info?.kind === "clip" ? "clip" : "live",
+        hints: () => ({ ...(info === null ? {} : { focal: focalHint(info) }), gravity: gravity?.read() ?? null }),
+        remember: (file) => {
+          if (info?.kind !== "demo") rememberStation(file);
+        },
+      });
     },
     tellConnected() {
       station.connected();

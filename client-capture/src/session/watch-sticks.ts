@@ -2,10 +2,13 @@ import { spreadCamera } from "@overcue/shared-geometry/camera-spread";
 import type { Picture } from "../picture/picture.ts";
 import { newsSentence } from "../setup/station-words.ts";
 import type { WatchAnswer, WatchClient } from "../watching/watch-client.ts";
+import type { CameraHints } from "../station/find-sticks.ts";
 import type { SolvedStation } from "./configuration-for.ts";
 
 export interface StickWatchParts {
   readonly client: WatchClient;
+  /** What is known of the lens. */
+  readonly hints: () => CameraHints;
   /** The newest picture that was measured; rejects where there is none. */
   readonly newestPicture: () => Promise<Picture>;
   /** The station as it is to be used from here on, with what to tell the golfer; an empty sentence takes the last one back. */
@@ -33,7 +36,7 @@ interface Moment {
 /** Between two looks while nothing happens, milliseconds of the source's clock. */
 const lookEvery = 3000;
 
-export function makeStickWatch({ client, newestPicture, onChange }: StickWatchParts): StickWatch {
+export function makeStickWatch({ client, hints, newestPicture, onChange }: StickWatchParts): StickWatch {
   let station: SolvedStation | null = null;
   let lookedAt = Number.NEGATIVE_INFINITY;
   let isLooking = false;
@@ -60,7 +63,12 @@ export function makeStickWatch({ client, newestPicture, onChange }: StickWatchPa
       lookedAt = Number.NEGATIVE_INFINITY;
       if (station?.sticks === undefined) return;
       const { settings, sticks, calibration } = station;
-      client.watch({ settings, sticks, calibration: calibration === "suspect" ? "suspect" : "station" });
+      client.watch({
+        settings,
+        sticks,
+        hints: hints(),
+        calibration: calibration === "suspect" ? "suspect" : "station",
+      });
     },
     async onMeasured({ t, repEnded, isStill }) {
       if (station === null || isLooking) return;

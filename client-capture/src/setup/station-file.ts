@@ -1,6 +1,6 @@
 import { stationLines, type StationSettings } from "@overcue/shared-geometry/station";
 import { stickBetween, type StickInImage } from "@overcue/shared-geometry/stick-in-image";
-import { imagePoint } from "@overcue/shared-geometry/point";
+import { imagePoint, type Point } from "@overcue/shared-geometry/point";
 import { metres } from "@overcue/shared-geometry/units";
 import { z } from "zod";
 
@@ -38,6 +38,8 @@ export const stationFileSchema = z.object({
     .transform((sticks): readonly StickInImage[] =>
       sticks.map(({ line, near, far }) => stickBetween(line, imagePoint(...near), imagePoint(...far))),
     ),
+  /** The ball's middle, where it was marked. */
+  ball: place.transform((at): Point<"image"> => imagePoint(...at)).optional(),
 });
 
 export type StationFile = z.input<typeof stationFileSchema>;

@@ -20,6 +20,8 @@ const lengths: readonly (readonly [Length, string, number, number])[] = [
 /** What a tape measure and the golfer say of the station; everything has a usual value. Centimetres. */
 export function StationForm({ setUp }: { readonly setUp: StationSetUp }) {
   const settings = useStore(setUp.store, (state) => state.settings);
+  const ball = useStore(setUp.store, (state) => state.ball);
+  const hasPicture = useStore(setUp.store, (state) => state.picture !== null);
   return (
     <details className="station-form">
       <summary>
@@ -73,7 +75,7 @@ export function StationForm({ setUp }: { readonly setUp: StationSetUp }) {
           </label>
         ))}
         <fieldset>
-          <legend>Sticks on the ground</legend>
+          <legend>On the ground</legend>
           {stationLines.map((line) => (
             <label key={line}>
               <input
@@ -89,6 +91,17 @@ export function StationForm({ setUp }: { readonly setUp: StationSetUp }) {
               {lineNames[line]}
             </label>
           ))}
+          <label>
+            <input
+              type="checkbox"
+              checked={ball !== null}
+              disabled={!hasPicture}
+              onChange={(event) => {
+                setUp.markBall(event.target.checked);
+              }}
+            />
+            ball, marked in the picture
+          </label>
         </fieldset>
       </div>
     </details>

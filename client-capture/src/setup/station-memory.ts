@@ -5,7 +5,11 @@ import type { StationState } from "./station-store.ts";
 const key = "overcue.station";
 
 /** The station as a file's content: what the user said and where the marks are. */
-export function stationFile({ settings, sticks }: Pick<StationState, "settings" | "sticks">): StationFile {
+export function stationFile({
+  settings,
+  sticks,
+  ball,
+}: Pick<StationState, "settings" | "sticks" | "ball">): StationFile {
   return {
     settings: { ...settings, sticksPresent: [...settings.sticksPresent] },
     sticks: sticks.map(({ stick: { line, near, far } }) => ({
@@ -13,6 +17,7 @@ export function stationFile({ settings, sticks }: Pick<StationState, "settings" 
       near: [near.at.x, near.at.y],
       far: [far.at.x, far.at.y],
     })),
+    ...(ball?.placed === "by-hand" ? { ball: [ball.at.x, ball.at.y] as const } : {}),
   };
 }
 

@@ -2,7 +2,7 @@ import { useEffect, useMemo, useRef } from "react";
 import { useStore } from "zustand";
 import { Mark } from "../page/mark.tsx";
 import { usePhoneState, useSession } from "../page/use-phone.ts";
-import { drawUpright } from "../page/draw-upright.ts";
+import { drawUpright, fitCanvas } from "../page/draw-upright.ts";
 import { Magnifier } from "./magnifier.tsx";
 import { StationForm } from "./station-form.tsx";
 import { StickMarks } from "./stick-marks.tsx";
@@ -16,32 +16,34 @@ export function StationScreen() {
   const source = usePhoneState((state) => state.source);
   const solution = useStore(setUp.store, (state) => state.solution);
   const note = useStore(setUp.store, (state) => state.note);
-  const frozen = useStore(setUp.store, (state) => state.picture !== null);
+  const picture = useStore(setUp.store, (state) => state.picture);
+  const frozen = picture !== null;
   const window = useStore(setUp.store, (state) => state.window);
   const { width, height } = source ?? { width: 9, height: 16 };
   const part = window ?? { x: 0, y: 0, width, height };
   const percent = (share: number): string => `${100 * share}%`;
 
   useEffect(() => {
-    let taken = false;
     session.setPainter({
       picture(frame) {
         const context = canvas.current?.getContext("2d", { alpha: false }) ?? null;
-        if (taken || context === null) return;
-        taken = true;
-        drawUpright(context, frame);
+        if (context !== null && setUp.store.getState().picture === null) drawUpright(context, frame);
       },
-      finding() {
-        // The frozen picture is measured by then: it is this one that is kept.
-        if (taken && setUp.store.getState().picture === null && setUp.store.getState().note === "") {
-          void setUp.takePicture();
-        }
+      finding({ t }) {
+        void setUp.onPicture(t);
       },
     });
     return () => {
       session.setPainter(null);
     };
   }, [session, setUp]);
+
+  useEffect(() => {
+    const context = canvas.current?.getContext("2d", { alpha: false }) ?? null;
+    if (context === null || picture === null) return;
+    fitCanvas(context.canvas, picture.width, picture.height);
+    context.putImageData(new ImageData(picture.rgba, picture.width, picture.height), 0, 0);
+  }, [picture]);
 
   const verdict = verdictWords(solution);
   const usable = solution !== null && solution.verdict !== "refused";
@@ -62,7 +64,7 @@ export function StationScreen() {
               top: percent(-part.y / part.height),
             }}
           >
-            <canvas ref={canvas} role="img" aria-label="Still picture of the station" />
+            <canvas ref={canvas} role="img" aria-label="Picture of the station" />
             {frozen && <StickMarks setUp={setUp} width={width} height={height} />}
           </div>
           <Magnifier store={setUp.store} picture={canvas} />
@@ -95,6 +97,15 @@ export function StationScreen() {
             }}
           >
             {window === null ? "Closer" : "Whole picture"}
+          </button>
+          <button
+            type="button"
+            disabled={!frozen}
+            onClick={() => {
+              setUp.lookAgain();
+            }}
+          >
+            Look again
           </button>
           <button
             type="button"

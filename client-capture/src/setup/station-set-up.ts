@@ -1,90 +1,158 @@
 import { spreadCamera } from "@overcue/shared-geometry/camera-spread";
 import { imagePoint, type Point } from "@overcue/shared-geometry/point";
-import { solveStation } from "@overcue/shared-geometry/solve-station";
 import { stationLines, type StationLine, type StationSettings } from "@overcue/shared-geometry/station";
 import type { StickInImage } from "@overcue/shared-geometry/stick-in-image";
-import { pixels } from "@overcue/shared-geometry/units";
 import type { MeasureClient } from "../measuring/measure-client.ts";
 import type { SolvedStation } from "../session/configuration-for.ts";
+import type { CameraHints, FoundStation } from "../station/find-sticks.ts";
+import { gatherPictures } from "./gather-pictures.ts";
+import { guessBall } from "./guess-ball.ts";
 import { guessStick } from "./guess-sticks.ts";
+import { ballHint, solveMarks, thumbSd } from "./solve-marks.ts";
+import { stationFile } from "./station-memory.ts";
+import type { StationFile } from "./station-file.ts";
+import type { MarkedStick, MarkName, StationStore } from "./station-store.ts";
+import { gatherWords, searchWords, snapWords } from "./station-words.ts";
 import { windowAround } from "./window-around.ts";
-import { rememberStation, stationFile } from "./station-memory.ts";
-import type { MarkedStick, StationState, StationStore, StickEndName } from "./station-store.ts";
-import { searchWords, snapWords } from "./station-words.ts";
 
 export interface StationSetUp {
   readonly store: StationStore;
-  /** Freezes the newest picture and looks for the sticks in it. */
-  takePicture(): Promise<void>;
-  drag(line: StationLine, end: StickEndName, at: Point<"image">): void;
-  /** The thumb is off: the stick is snapped to what lies under its marks. */
+  /** Hears of every measured picture, by its time: some are gathered, made one of, and the sticks looked for in that. */
+  onPicture(t: number): Promise<void>;
+  /** Gathers pictures anew; marks that nobody moved are found anew too. */
+  lookAgain(): void;
+  drag(mark: MarkName, at: Point<"image">): void;
+  /** The thumb is off: a stick is snapped to what lies under its marks. */
   drop(): Promise<void>;
+  /** Whether the ball lies where it will be hit and is marked. */
+  markBall(marked: boolean): void;
   changeSettings(change: Partial<StationSettings>): void;
   /** Shows the whole picture, or what lies about the marks. */
   showWhole(whole: boolean): void;
-  /** The solved station, remembered on this phone; null where there is none. */
+  /** The solved station; null where there is none. */
   use(): SolvedStation | null;
 }
 
-type Parts = Pick<MeasureClient, "freeze" | "findSticks" | "snapStick">;
+export interface StationSetUpParts {
+  readonly measure: Pick<MeasureClient, "keep" | "freeze" | "findSticks" | "snapStick">;
+  /** A recorded clip, or pictures as they are taken. */
+  readonly pace: "clip" | "live";
+  /** What lens and motion sensor say of the camera at this moment. */
+  readonly hints: () => CameraHints;
+  /** Told of a station that is going to be used. */
+  readonly remember: (file: StationFile) => void;
+}
 
-/** Marks on a frozen picture, snapped to the sticks and solved after each change. */
-export function startStationSetUp(store: StationStore, { freeze, findSticks, snapStick }: Parts): StationSetUp {
+/** Marks on a still picture, snapped to the sticks and solved after each change. */
+export function startStationSetUp(store: StationStore, parts: StationSetUpParts): StationSetUp {
+  const { measure, pace } = parts;
+  let hints: CameraHints = {};
+  const gather = () =>
+    gatherPictures(pace, measure.keep, (kept, of) => {
+      store.setState({ note: gatherWords(kept, of) });
+    });
+  let gathering = gather();
+
   const markAs = (stick: StickInImage, placed: MarkedStick["placed"]): void => {
     const { sticks } = store.getState();
     store.setState({ sticks: sticks.map((one) => (one.stick.line === stick.line ? { stick, placed } : one)) });
   };
   const solve = (): void => {
-    store.setState((state) => ({ solution: solved(state) }));
+    store.setState((state) => ({ solution: solveMarks(state, hints) }));
+  };
+  const tellTrouble = (error: unknown): void => {
+    store.setState({ note: error instanceof Error ? error.message : String(error) });
+  };
+
+  const find = async (): Promise<FoundStation> => {
+    const { settings, ball } = store.getState();
+    const known = { ...hints, ball: ballHint(ball) };
+    const found = await measure.findSticks(settings, known);
+    // A sensor that counts otherwise than is thought here must not hide the sticks.
+    return found.found || known.gravity == null
+      ? found
+      : await measure.findSticks(settings, { ...known, gravity: null });
+  };
+  const lookForSticks = async (): Promise<void> => {
+    hints = parts.hints();
+    const picture = await measure.freeze();
+    const found = await find();
+    const { settings, sticks } = store.getState();
+    const marked = found.found
+      ? found.sticks.map((stick): MarkedStick => ({ stick, placed: "snapped" }))
+      : settings.sticksPresent.map((line): MarkedStick => {
+          // What was marked on another picture need not lie there on this one.
+          return { ...keptOrGuessed(line, sticks, settings, picture), placed: "guessed" };
+        });
+    const window = windowAround(
+      marked.map(({ stick }) => stick),
+      picture,
+    );
+    store.setState({ picture, sticks: marked, window, note: found.found ? "" : searchWords[found.reason] });
+    solve();
+  };
+
+  const dragTo = (mark: MarkName, at: Point<"image">): void => {
+    const { sticks } = store.getState();
+    if (mark === "ball") {
+      store.setState({ ball: { at, placed: "by-hand" } });
+      return;
+    }
+    const stick = sticks.find((one) => one.stick.line === mark.line)?.stick;
+    if (stick === undefined) return;
+    const moved = { at, isEnd: true, acrossSd: thumbSd, alongSd: thumbSd };
+    markAs(mark.end === "near" ? { ...stick, near: moved } : { ...stick, far: moved }, "by-hand");
   };
 
   return {
     store,
-    async takePicture() {
-      store.setState({ note: "Looking for the sticks…" });
+    async onPicture(t) {
+      if (store.getState().picture !== null) return;
       try {
-        const picture = await freeze();
-        const { settings, sticks } = store.getState();
-        const found = await findSticks(settings);
-        const marked = found.found
-          ? found.sticks.map((stick): MarkedStick => ({ stick, placed: "snapped" }))
-          : settings.sticksPresent.map((line) => keptOrGuessed(line, sticks, settings, picture));
-        const window = windowAround(
-          marked.map(({ stick }) => stick),
-          picture,
-        );
-        store.setState({ picture, sticks: marked, window, note: found.found ? "" : searchWords[found.reason] });
-        solve();
+        if (await gathering.onPicture(t)) await lookForSticks();
       } catch (error) {
-        store.setState({ note: error instanceof Error ? error.message : String(error) });
+        gathering = gather();
+        tellTrouble(error);
       }
     },
-    drag(line, end, at) {
-      const { sticks, picture } = store.getState();
-      const marked = sticks.find(({ stick }) => stick.line === line);
-      if (marked === undefined || picture === null) return;
+    lookAgain() {
+      gathering = gather();
+      store.setState({ picture: null, solution: null, window: null, dragged: null, note: "" });
+    },
+    drag(mark, at) {
+      const { picture } = store.getState();
+      if (picture === null) return;
       const inside = imagePoint(
         Math.min(picture.width, Math.max(0, at.x)),
         Math.min(picture.height, Math.max(0, at.y)),
       );
-      const { stick } = marked;
-      const moved = { at: inside, isEnd: true, acrossSd: thumbSd, alongSd: thumbSd };
-      markAs(end === "near" ? { ...stick, near: moved } : { ...stick, far: moved }, "by-hand");
-      store.setState({ dragged: { line, end, at: inside } });
+      dragTo(mark, inside);
+      store.setState({ dragged: { mark, at: inside } });
     },
     async drop() {
       const { dragged, sticks } = store.getState();
       store.setState({ dragged: null });
-      const marked = sticks.find(({ stick }) => stick.line === dragged?.line);
-      if (marked === undefined) return;
-      try {
-        const { line, near, far } = marked.stick;
-        const snapped = await snapStick(line, near.at, far.at);
-        if (snapped.ok) markAs(snapped.stick, "snapped");
-        store.setState({ note: snapped.ok ? "" : snapWords[snapped.reason] });
-      } catch (error) {
-        store.setState({ note: error instanceof Error ? error.message : String(error) });
+      const mark = dragged?.mark;
+      const marked =
+        mark === undefined || mark === "ball" ? null : sticks.find(({ stick }) => stick.line === mark.line);
+      if (marked != null) {
+        try {
+          const { line, near, far } = marked.stick;
+          const snapped = await measure.snapStick(line, near.at, far.at);
+          if (snapped.ok) markAs(snapped.stick, "snapped");
+          store.setState({ note: snapped.ok ? "" : snapWords[snapped.reason] });
+        } catch (error) {
+          tellTrouble(error);
+        }
       }
+      solve();
+    },
+    markBall(marked) {
+      store.setState(({ picture, settings, solution }) => {
+        if (!marked || picture === null) return { ball: null };
+        const camera = solution === null || solution.verdict === "refused" ? null : solution.camera;
+        return { ball: { at: guessBall(camera, settings.handed, picture), placed: "guessed" } };
+      });
       solve();
     },
     changeSettings(change) {
@@ -105,16 +173,13 @@ export function startStationSetUp(store: StationStore, { freeze, findSticks, sna
       const state = store.getState();
       const { solution, settings } = state;
       if (solution === null || solution.verdict === "refused") return null;
-      rememberStation(stationFile(state));
+      parts.remember(stationFile(state));
       const { camera, covariance } = solution;
       const sticks = state.sticks.map(({ stick }) => stick);
       return { settings, camera, calibration: "station", spread: spreadCamera(camera, covariance), sticks };
     },
   };
 }
-
-/** How well a thumb under the magnifier places a mark, pixels. */
-const thumbSd = pixels(1.5);
 
 function keptOrGuessed(
   line: StationLine,
@@ -124,16 +189,4 @@ function keptOrGuessed(
 ): MarkedStick {
   const kept = sticks.find(({ stick }) => stick.line === line);
   return kept ?? { stick: guessStick(line, settings, picture), placed: "guessed" };
-}
-
-/** Nothing is solved of a guess: it would fit itself and look like a good station. */
-function solved({ sticks, settings, picture }: StationState): StationState["solution"] {
-  if (picture === null || sticks.length < 2 || sticks.some(({ placed }) => placed === "guessed")) return null;
-  const { width, height } = picture;
-  return solveStation({
-    sticks: sticks.map(({ stick }) => stick),
-    settings,
-    width: pixels(width),
-    height: pixels(height),
-  });
 }

@@ -3,13 +3,20 @@ import type { Point } from "@overcue/shared-geometry/point";
 import type { StationSolution } from "@overcue/shared-geometry/solve-station";
 import type { StationLine, StationSettings } from "@overcue/shared-geometry/station";
 import type { StickInImage } from "@overcue/shared-geometry/stick-in-image";
+import type { FrozenPicture } from "../workers/measure-messages.ts";
 
-export type StickEndName = "near" | "far";
+/** What can be dragged: an end of a stick, or the ball. */
+export type MarkName = { readonly line: StationLine; readonly end: "near" | "far" } | "ball";
 
 export interface MarkedStick {
   readonly stick: StickInImage;
   /** On a bar that was found in the picture, where a thumb left it, or only where it might be: a guess is never solved with. */
   readonly placed: "snapped" | "by-hand" | "guessed";
+}
+
+export interface MarkedBall {
+  readonly at: Point<"image">;
+  readonly placed: "by-hand" | "guessed";
 }
 
 export interface PictureWindow {
@@ -19,17 +26,20 @@ export interface PictureWindow {
   readonly height: number;
 }
 
-/** The set-up of a station over one frozen picture. */
+/** The set-up of a station over one still picture. */
 export interface StationState {
-  readonly picture: { readonly width: number; readonly height: number } | null;
+  /** What stood still while pictures were gathered; null until then. */
+  readonly picture: FrozenPicture | null;
   readonly settings: StationSettings;
   readonly sticks: readonly MarkedStick[];
+  /** Null where the ball is not marked. */
+  readonly ball: MarkedBall | null;
   readonly solution: StationSolution | null;
   /** What is going on, or what went wrong, as a sentence; empty where there is nothing to say. */
   readonly note: string;
   /** The part of the picture that is shown large, pixels. */
   readonly window: PictureWindow | null;
-  readonly dragged: { readonly line: StationLine; readonly end: StickEndName; readonly at: Point<"image"> } | null;
+  readonly dragged: { readonly mark: MarkName; readonly at: Point<"image"> } | null;
 }
 
 export type StationStore = StoreApi<StationState>;
@@ -39,6 +49,7 @@ export const createStationStore = (settings: StationSettings): StationStore =>
     picture: null,
     settings,
     sticks: [],
+    ball: null,
     solution: null,
     note: "",
     window: null,

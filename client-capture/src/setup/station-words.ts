@@ -52,6 +52,10 @@ export const snapWords: Readonly<Record<SnapRefusal, string>> = {
   "not-straight": "What lies between these marks is not straight, so they stay where you put them.",
 };
 
+/** While pictures are gathered. */
+export const gatherWords = (kept: number, of: number): string =>
+  kept < of ? `Looking: picture ${kept} of ${of}. Step off the sticks.` : "Looking for the sticks…";
+
 export const searchWords: Readonly<Record<Extract<FoundStation, { found: false }>["reason"], string>> = {
   "no-lines": "No sticks stand out by themselves: drag the marks onto the sticks' ends.",
   "no-station-among-them": "No station was found by itself: drag the marks onto the sticks' ends.",

@@ -2,7 +2,7 @@ import { useStore } from "zustand";
 import { imagePoint, type Point } from "@overcue/shared-geometry/point";
 import type { StationLine } from "@overcue/shared-geometry/station";
 import type { StationSetUp } from "./station-set-up.ts";
-import type { MarkedStick, StickEndName } from "./station-store.ts";
+import type { MarkName } from "./station-store.ts";
 import { lineNames } from "./station-words.ts";
 
 interface Props {
@@ -11,9 +11,10 @@ interface Props {
   readonly height: number;
 }
 
-/** A line over each stick and a handle at each end, dragged by thumb or moved by the arrow keys, a pixel at a time (ten with shift). */
+/** A line over each stick and a handle at each end and on the ball, dragged by thumb or moved by the arrow keys, a pixel at a time (ten with shift). */
 export function StickMarks({ setUp, width, height }: Props) {
   const sticks = useStore(setUp.store, (state) => state.sticks);
+  const ball = useStore(setUp.store, (state) => state.ball);
   return (
     <div className="marks">
       <svg viewBox={`0 0 ${width} ${height}`} aria-hidden="true">
@@ -24,12 +25,13 @@ export function StickMarks({ setUp, width, height }: Props) {
           </g>
         ))}
       </svg>
-      {sticks.map((marked) => (
-        <div key={marked.stick.line}>
-          <Handle setUp={setUp} marked={marked} end="near" width={width} height={height} />
-          <Handle setUp={setUp} marked={marked} end="far" width={width} height={height} />
+      {sticks.map(({ stick: { line, near, far } }) => (
+        <div key={line}>
+          <Handle setUp={setUp} mark={{ line, end: "near" }} at={near.at} width={width} height={height} />
+          <Handle setUp={setUp} mark={{ line, end: "far" }} at={far.at} width={width} height={height} />
         </div>
       ))}
+      {ball !== null && <Handle setUp={setUp} mark="ball" at={ball.at} width={width} height={height} />}
     </div>
   );
 }
@@ -43,15 +45,11 @@ const steps: Readonly<Record<string, readonly [number, number]>> = {
 
 const letters: Readonly<Record<StationLine, string>> = { "ball-line": "B", "toe-line": "T", "heel-line": "H" };
 
-function Handle({
-  setUp,
-  marked,
-  end,
-  width,
-  height,
-}: Props & { readonly marked: MarkedStick; readonly end: StickEndName }) {
-  const { line } = marked.stick;
-  const { at } = marked.stick[end];
+function Handle({ setUp, mark, at, width, height }: Props & { readonly mark: MarkName; readonly at: Point<"image"> }) {
+  const [name, place, letter] =
+    mark === "ball"
+      ? ["ball, its middle", "ball", "Ball"]
+      : [`${lineNames[mark.line]}, ${mark.end} end`, mark.line, letters[mark.line]];
   const placeOf = (event: React.PointerEvent<HTMLElement>): Point<"image"> => {
     const box = event.currentTarget.closest(".marks")?.getBoundingClientRect();
     if (box === undefined) return at;
@@ -63,16 +61,16 @@ function Handle({
   return (
     <button
       type="button"
-      className={`handle handle-${line}`}
-      data-end={end}
-      aria-label={`${lineNames[line]}, ${end} end`}
+      className={`handle handle-${place}`}
+      data-end={mark === "ball" ? "near" : mark.end}
+      aria-label={name}
       style={{ left: `${(100 * at.x) / width}%`, top: `${(100 * at.y) / height}%` }}
       onPointerDown={(event) => {
         event.currentTarget.setPointerCapture(event.pointerId);
-        setUp.drag(line, end, at);
+        setUp.drag(mark, at);
       }}
       onPointerMove={(event) => {
-        if (event.currentTarget.hasPointerCapture(event.pointerId)) setUp.drag(line, end, placeOf(event));
+        if (event.currentTarget.hasPointerCapture(event.pointerId)) setUp.drag(mark, placeOf(event));
       }}
       onPointerUp={() => void setUp.drop()}
       onPointerCancel={() => void setUp.drop()}
@@ -81,13 +79,13 @@ function Handle({
         if (step === undefined) return;
         event.preventDefault();
         const by = event.shiftKey ? 10 : 1;
-        setUp.drag(line, end, imagePoint(at.x + by * step[0], at.y + by * step[1]));
+        setUp.drag(mark, imagePoint(at.x + by * step[0], at.y + by * step[1]));
       }}
       onKeyUp={(event) => {
         if (event.key in steps) void setUp.drop();
       }}
     >
-      <span aria-hidden="true">{letters[line]}</span>
+      <span aria-hidden="true">{letter}</span>
     </button>
   );
 }

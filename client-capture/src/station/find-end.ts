@@ -21,6 +21,9 @@ const clearOfEnd = 3;
 /** Over this much of the picture an end is smeared by lens, sharpening and packing (pixels). */
 const smear = 5;
 
+/** The ground may differ from one side of an end to the other by so many of its sds or by this share of the fall. Lower: takes fewer ends. */
+const mostUneven = { sds: 1.5, share: 0.2 };
+
 /**
  * Where a stick ends, looked for along the line from `from` through `towards`, from `back` pixels before that to `on` pixels beyond it: the
  * brightness over the ground beside it falls to half there and stays down, and the area under the fall says where to a fraction of a pixel.
@@ -43,10 +46,12 @@ export function findEnd(
   const stop = Math.ceil(length + on);
   // The places beyond the look are needed to see that it stays down.
   const values: number[] = [];
+  const sideways: number[] = [];
   for (let along = start; along <= stop + smear + endGap; along++) {
-    const over = overGround(seen.channel, place(along), across);
-    if (over === null) break;
-    values.push(over);
+    const looked = lookAcross(seen.channel, place(along), across);
+    if (looked === null) break;
+    sideways.push(looked.left - looked.right);
+    values.push(looked.on - (looked.left + looked.right) / 2);
   }
   const noEnd = (along: number, runsOn: boolean): FoundEnd => ({
     at: place(along),
@@ -72,7 +77,12 @@ export function findEnd(
   // Neighbouring samples share pixels: two of them count for one.
   const sd = (noise * Math.sqrt(2 * (until - first + 1))) / (high - low);
   const strange = strangeness(seen.whitened, place, end, across);
-  const isPlain = Math.abs(end - start - at) < smear && low < level;
+  // Beside a post or a shoe the bar seems to fall before it ends: what is compared with is then not the ground on one of its sides.
+  const uneven = Math.abs(mean(sideways.slice(first, until + 1)));
+  const isPlain =
+    Math.abs(end - start - at) < smear &&
+    low < level &&
+    uneven < Math.max(mostUneven.sds, mostUneven.share * (high - low));
   if (!isPlain || strange === null || strange > hiddenStep) return noEnd(start + at, false);
   return { at: place(end), isEnd: true, sd, runsOn: false };
 }
@@ -107,22 +117,21 @@ function greatestFall(
   return best;
 }
 
-/** Brightness on the line over the ground on both sides of it; null outside of the picture. */
-function overGround(
+/** Brightness on the line, and of the ground to either side of it; null outside of the picture. */
+function lookAcross(
   channel: StickChannel["channel"],
   at: Point<"image">,
   across: { readonly x: number; readonly y: number },
-): number | null {
-  let on = 0;
-  for (const by of [-0.6, 0, 0.6]) {
-    const value = channel(at.x + by * across.x, at.y + by * across.y);
-    if (value === null) return null;
-    on += value / 3;
-  }
-  const sides = [-asideFar, -asideNear, asideNear, asideFar]
-    .map((by) => channel(at.x + by * across.x, at.y + by * across.y))
-    .filter((value) => value !== null);
-  return sides.length === 0 ? null : on - sides.reduce((sum, value) => sum + value, 0) / sides.length;
+): { readonly on: number; readonly left: number; readonly right: number } | null {
+  const seen = (aside: readonly number[]): number | null => {
+    const values = aside.map((by) => channel(at.x + by * across.x, at.y + by * across.y));
+    const within = values.filter((value) => value !== null);
+    return within.length === 0 ? null : mean(within);
+  };
+  const on = seen([-0.6, 0, 0.6]);
+  const left = seen([-asideFar, -asideNear]) ?? seen([asideNear, asideFar]);
+  const right = seen([asideNear, asideFar]) ?? left;
+  return on === null || left === null || right === null ? null : { on, left, right };
 }
 
 /**
@@ -151,4 +160,5 @@ function strangeness(
   return Math.hypot(...sum) / (2 * (endGap + 1));
 }
 
+const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
 const median = (values: readonly number[]): number => values.toSorted((a, b) => a - b)[values.length >> 1] ?? 0;

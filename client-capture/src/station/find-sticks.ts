@@ -35,7 +35,7 @@ export function findSticks(picture: Picture, settings: StationSettings, hints: C
       wanted,
       settings,
     );
-    if (!named || !looksLikeStation(named, settings, picture)) continue;
+    if (!named || !looksLikeStation(named, settings, picture, hints.focal?.focal)) continue;
     const judged = judgeSticks(
       picture,
       named,

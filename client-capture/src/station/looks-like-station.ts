@@ -27,10 +27,10 @@ export function looksLikeStation(
   sticks: readonly StickInImage[],
   settings: StationSettings,
   { width, height }: Pick<Picture, "width" | "height">,
+  focal: number = usualFocalPerShortSide * Math.min(width, height),
 ): boolean {
   const [ball, ...others] = sticks;
   if (!ball || others.length === 0) return false;
-  const focal = usualFocalPerShortSide * Math.min(width, height);
   const last = others[others.length - 1];
   const vanishing = last && meet(ball, last);
   if (!vanishing) return false;

@@ -27,8 +27,12 @@ function medianOf(planes: readonly Uint8Array[]): Uint8Array {
   const values = new Uint8Array(planes.length);
   const half = planes.length >> 1;
   for (let index = 0; index < length; index++) {
-    for (const [at, plane] of planes.entries()) values[at] = plane[index] ?? 0;
-    values.sort();
+    for (let count = 0; count < planes.length; count++) {
+      const value = planes[count]?.[index] ?? 0;
+      let at = count;
+      for (; at > 0 && (values[at - 1] ?? 0) > value; at--) values[at] = values[at - 1] ?? 0;
+      values[at] = value;
+    }
     middle[index] = values[half] ?? 0;
   }
   return middle;

@@ -6,9 +6,16 @@ import type { ClipAnswer } from "../pipeline/finish-clip.ts";
 import type { RepReading } from "../pipeline/rep-readings.ts";
 import type { RodColour } from "../shaft/learn-rod-colour.ts";
 import type { Picture } from "../picture/picture.ts";
-import type { FoundStation } from "../station/find-sticks.ts";
+import type { CameraHints, FoundStation } from "../station/find-sticks.ts";
 import type { SnappedStick } from "../station/snap-stick.ts";
 import type { StepOutput } from "../pipeline/step.ts";
+
+/** The picture that sticks are looked for in, and its pixels for the screen, four bytes each. */
+export interface FrozenPicture {
+  readonly width: number;
+  readonly height: number;
+  readonly rgba: Uint8ClampedArray<ArrayBuffer>;
+}
 
 export type ToMeasureWorker =
   /** Starts anew: everything remembered of earlier pictures is dropped. */
@@ -27,9 +34,16 @@ export type ToMeasureWorker =
   | { readonly do: "reconfigure"; readonly configuration: Configuration }
   /** Gives the newest picture away as a copy. */
   | { readonly do: "lend"; readonly id: number }
-  /** Keeps the newest picture for finding sticks in it. */
+  /** Keeps the newest picture; `first`: and forgets those kept before. */
+  | { readonly do: "keep"; readonly id: number; readonly first: boolean }
+  /** Makes one picture of what stands still in the kept ones, for finding sticks in it. */
   | { readonly do: "freeze"; readonly id: number }
-  | { readonly do: "find-sticks"; readonly id: number; readonly settings: StationSettings }
+  | {
+      readonly do: "find-sticks";
+      readonly id: number;
+      readonly settings: StationSettings;
+      readonly hints: CameraHints;
+    }
   | {
       readonly do: "snap-stick";
       readonly id: number;
@@ -54,11 +68,9 @@ export type FromMeasureWorker =
       readonly tookMs: number;
     }
   | { readonly told: "finished"; readonly id: number; readonly answer: ClipAnswer }
-  | {
-      readonly told: "frozen";
-      readonly id: number;
-      readonly picture: { readonly width: number; readonly height: number };
-    }
+  /** How many are kept by now. */
+  | { readonly told: "kept"; readonly id: number; readonly count: number }
+  | { readonly told: "frozen"; readonly id: number; readonly picture: FrozenPicture }
   | { readonly told: "lent"; readonly id: number; readonly picture: Picture }
   | { readonly told: "sticks"; readonly id: number; readonly station: FoundStation }
   | { readonly told: "snapped"; readonly id: number; readonly snapped: SnappedStick }

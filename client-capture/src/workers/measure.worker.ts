@@ -7,8 +7,10 @@ import { finishLiveRep } from "../pipeline/finish-live-rep.ts";
 import { startStep, step, type StepOutput, type StepState } from "../pipeline/step.ts";
 import { meanBrightness } from "../picture/mean-brightness.ts";
 import type { Picture } from "../picture/picture.ts";
+import { rgbaFromPicture } from "../picture/rgba-from-picture.ts";
 import { learnRodColour } from "../shaft/learn-rod-colour.ts";
 import { findSticks } from "../station/find-sticks.ts";
+import { medianPicture } from "../station/median-picture.ts";
 import { snapStick } from "../station/snap-stick.ts";
 import type { FromMeasureWorker, ToMeasureWorker } from "./measure-messages.ts";
 import { PictureReader } from "./picture-reader.ts";
@@ -30,6 +32,7 @@ let run: Run | null = null;
 let body: Body | null = null;
 /** A picture's arrays are made anew for each one, so that keeping it copies nothing. */
 let newest: Picture | null = null;
+let kept: Picture[] = [];
 let frozen: Picture | null = null;
 
 const tell = (message: FromMeasureWorker): void => {
@@ -60,14 +63,25 @@ self.onmessage = ({ data }: MessageEvent<ToMeasureWorker>) => {
         return { told: "finished", id: data.id, answer: finishClip(state, outputs, configuration) };
       });
       return;
+    case "keep":
+      answer(data.id, () => {
+        kept = [...(data.first ? [] : kept), newestPicture()];
+        return { told: "kept", id: data.id, count: kept.length };
+      });
+      return;
     case "freeze":
       answer(data.id, () => {
-        frozen = newestPicture();
-        return { told: "frozen", id: data.id, picture: { width: frozen.width, height: frozen.height } };
+        frozen = medianPicture(kept);
+        kept = [];
+        const { width, height } = frozen;
+        return { told: "frozen", id: data.id, picture: { width, height, rgba: rgbaFromPicture(frozen) } };
       });
       return;
     case "find-sticks":
-      answer(data.id, () => ({ told: "sticks", id: data.id, station: findSticks(frozenPicture(), data.settings) }));
+      answer(data.id, () => {
+        const station = findSticks(frozenPicture(), data.settings, data.hints);
+        return { told: "sticks", id: data.id, station };
+      });
       return;
     case "snap-stick":
       answer(data.id, () => {

@@ -1,6 +1,7 @@
 import type { StationSettings } from "@overcue/shared-geometry/station";
 import type { StickInImage } from "@overcue/shared-geometry/stick-in-image";
 import type { Picture } from "../picture/picture.ts";
+import type { CameraHints } from "../station/find-sticks.ts";
 import type { StationNews, StationWatch } from "../station/watch-station.ts";
 
 export type ToWatchWorker =
@@ -9,6 +10,7 @@ export type ToWatchWorker =
       readonly do: "watch";
       readonly settings: StationSettings;
       readonly sticks: readonly StickInImage[];
+      readonly hints: CameraHints;
       /** `suspect` where something was out of place already. */
       readonly calibration: StationWatch["calibration"];
     }

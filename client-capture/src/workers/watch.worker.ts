@@ -8,7 +8,7 @@ let watch: StationWatch | null = null;
 
 self.onmessage = ({ data }: MessageEvent<ToWatchWorker>) => {
   if (data.do === "watch") {
-    watch = startWatch(data.settings, data.sticks, {}, data.calibration);
+    watch = startWatch(data.settings, data.sticks, data.hints, data.calibration);
     return;
   }
   self.postMessage({ id: data.id, told: look(data) } satisfies FromWatchWorker);

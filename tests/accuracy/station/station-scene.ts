@@ -1,7 +1,7 @@
 import type { Picture } from "@overcue/client-capture/picture/picture";
 import type { Camera } from "@overcue/shared-geometry/camera";
 import { stickEnds, usualLaying } from "@overcue/shared-geometry/station-model";
-import type { StationSettings } from "@overcue/shared-geometry/station";
+import type { StationLine, StationSettings } from "@overcue/shared-geometry/station";
 import { sceneOf, type ConditionName } from "../../scenes/conditions.ts";
 import { namedRandom, type Random } from "../../scenes/random.ts";
 import { renderScene } from "../../scenes/render-scene.ts";
@@ -17,6 +17,8 @@ export interface StationScene {
   readonly picture: Picture;
   readonly camera: Camera;
   readonly settings: StationSettings;
+  /** The true ends of its sticks, metres. */
+  readonly ends: readonly ({ readonly line: StationLine } & ReturnType<typeof stickEnds>)[];
 }
 
 /** Six strides down the line, about to turn round. */
@@ -27,8 +29,11 @@ export function stationScene(name: ConditionName, seed: number, where: Whereabou
   const scene = sceneOf(name, seed);
   const settings = scene.plan.golfer.station;
   const random = namedRandom(seed, `laying ${name} ${where} ${laid}`);
-  const extraBars = settings.sticksPresent.map((line) => {
-    const { near, far } = stickEnds(line, settings, layingOf(line === "ball-line", laid, random));
+  const ends = settings.sticksPresent.map((line) => ({
+    line,
+    ...stickEnds(line, settings, layingOf(line === "ball-line", laid, random)),
+  }));
+  const extraBars = ends.map(({ near, far }) => {
     return { from: near, to: far, radius: 0.004, colour: scene.stickColour, cover: 1 };
   });
   const golfer = { ...scene.plan.golfer, station: { ...settings, sticksPresent: [] } };
@@ -48,7 +53,7 @@ export function stationScene(name: ConditionName, seed: number, where: Whereabou
   };
   const [frame] = renderScene(changed, seed);
   if (!frame) throw new Error("stationScene: nothing was rendered");
-  return { picture: frame.picture, camera: scene.camera, settings };
+  return { picture: frame.picture, camera: scene.camera, settings, ends };
 }
 
 function layingOf(isBallLine: boolean, laid: Laid, random: Random): [number, number, number] {

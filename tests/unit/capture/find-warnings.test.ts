@@ -8,6 +8,7 @@ const camera: SourceInfo = {
   width: 720,
   height: 1280,
   nominalFramesPerSecond: 60,
+  zoom: 1,
   knownCamera: null,
 };
 

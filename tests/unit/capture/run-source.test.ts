@@ -31,7 +31,7 @@ async function run({ frames, measure, find }: Script) {
   let atOnce = 0;
   let most = 0;
   const source: FrameSource = {
-    info: { kind: "clip", width: 4, height: 4, nominalFramesPerSecond: 60, knownCamera: null },
+    info: { kind: "clip", width: 4, height: 4, nominalFramesPerSecond: 60, zoom: 1, knownCamera: null },
     next: () => Promise.resolve(next < frames ? picture(closed, next++) : null),
     close: () => undefined,
   };

@@ -4,7 +4,14 @@ import { clipConfiguration } from "@overcue/client-capture/measure-page/clip-con
 
 const page = readFileSync(new URL("../../../docs/station-file.md", import.meta.url), "utf8");
 const example = /```json\n([^`]*)```/.exec(page)?.[1] ?? "";
-const source = { kind: "clip", width: 720, height: 1280, nominalFramesPerSecond: 30, knownCamera: null } as const;
+const source = {
+  kind: "clip",
+  width: 720,
+  height: 1280,
+  nominalFramesPerSecond: 30,
+  zoom: 1,
+  knownCamera: null,
+} as const;
 
 describe("a clip's station file", () => {
   it("takes the documented example and solves its camera", () => {

@@ -30,6 +30,7 @@ async function practise(pictures: readonly Picture[]): Promise<Told[]> {
   let reps = 0;
   const watch = makeStickWatch({
     client: watchClientHere(),
+    hints: () => ({}),
     newestPicture: () => {
       const picture = pictures[reps - 1];
       return picture ? Promise.resolve(picture) : Promise.reject(new Error("no picture"));

@@ -70,6 +70,7 @@ export class DemoGolferSource implements FrameSource {
       width: camera.width,
       height: camera.height,
       nominalFramesPerSecond: framesPerSecond,
+      zoom: 1,
       knownCamera: camera,
     };
   }
