@@ -10,6 +10,9 @@ import type { Direction } from "./world-shaft.ts";
 /** Radius of a stick, metres: its axis lies this high. Diameter 8 mm, from memory. */
 const stickRadius = 0.004;
 
+/** A ball's middle lies this high, metres: its diameter is 42.67 mm or little more (Equipment Rules of R&A and USGA, part 4). */
+const ballRadius = 0.02135;
+
 /** The ball line's stick begins this far beyond the ball, metres: a hand's breadth, so that the ball has room. Proposed here. */
 export const ballToStick = 0.12;
 
@@ -33,7 +36,7 @@ export interface StationPriors {
   readonly focal: { readonly focal: number; readonly relativeSd: number };
   /** Straight down in the camera's axes (x right, y down, z forward), from the phone's motion sensor. */
   readonly gravity: { readonly down: Direction; readonly sd: number } | null;
-  /** The ball where it was marked in the picture: ties the sticks to the ball along the target line. */
+  /** The ball's middle where it was marked in the picture: ties the sticks to the ball along the target line. */
   readonly ball: { readonly at: Point<"image">; readonly sd: number } | null;
   readonly laying: LayingSpread;
 }
@@ -128,7 +131,7 @@ export function stationResiduals(
     prior.push(laid[0] / alongSd, laid[1] / across, laid[2] / turn);
   }
   if (priors.ball) {
-    const ball = project(camera, worldPoint(0, 0, 0));
+    const ball = project(camera, worldPoint(0, 0, ballRadius));
     measured.push(
       ball ? (priors.ball.at.x - ball.x) / priors.ball.sd : nowhere,
       ball ? (priors.ball.at.y - ball.y) / priors.ball.sd : nowhere,

@@ -19,6 +19,7 @@ export function captureState(state: PhoneState, droppedMessages: number): Captur
     delegate: state.pose?.delegate ?? null,
     calibration: state.calibration,
     warnings: state.warnings.map((sentence) => sentence.slice(0, 300)),
+    stationNews: state.stationNews.slice(0, 300),
     battery: state.battery,
     checks: Object.fromEntries(checks.map(({ id, state: standing }) => [id, standing])),
     said: Object.fromEntries(checks.map(({ id, words, todo }) => [id, { words, todo }])),

@@ -158,8 +158,10 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
       onPicture: (frame) => painter?.picture(frame),
       onMeasured: (measured, clock, framesPerSecond) => {
         painter?.finding(measured.output);
-        const { t, swing } = measured.output;
-        void sticks.onMeasured({ t, repEnded: measured.rep !== null, isStill: swing.phase === "still" });
+        const { t, swing, hands } = measured.output;
+        if (measured.rep !== null && store.getState().calibration !== "suspect") store.setState({ stationNews: "" });
+        const isStill = swing.phase === "still";
+        void sticks.onMeasured({ t, repEnded: measured.rep !== null, isStill, isAlone: hands === "lost" });
         const { configuration } = current;
         sendMeasured(measured, sequence++, { uplink, reps, repIds, toldBands, clock, configuration, framesPerSecond });
       },
@@ -249,7 +251,7 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
       const guessed = { placed: "guessed" } as const;
       const ball = remembered?.ball;
       stationStore.setState({
-        sticks: remembered?.sticks.map((stick) => ({ stick, ...guessed })) ?? [],
+        sticks: remembered?.sticks.map((stick) => ({ stick, movedEnds: [], ...guessed })) ?? [],
         ball: ball === undefined ? null : { at: ball, ...guessed },
       });
       return startStationSetUp(stationStore, {

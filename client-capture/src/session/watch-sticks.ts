@@ -20,8 +20,8 @@ export interface StickWatch {
   /** The station in use; null, or one that was not solved from sticks, is not watched. */
   use(station: SolvedStation | null): void;
   /**
-   * Hears of every measured picture. A look is taken where a rep has just ended, or the club is still and the last look was some seconds ago; resolves
-   * when that look is over.
+   * Hears of every measured picture. A look is taken where a rep has just ended, or the club is still or nobody holds one and the last look was some
+   * seconds ago; resolves when that look is over.
    */
   onMeasured(moment: Moment): Promise<void>;
 }
@@ -31,6 +31,8 @@ interface Moment {
   readonly t: number;
   readonly repEnded: boolean;
   readonly isStill: boolean;
+  /** Nobody's hands are found: the sticks lie free. */
+  readonly isAlone: boolean;
 }
 
 /** Between two looks while nothing happens, milliseconds of the source's clock. */
@@ -70,10 +72,10 @@ export function makeStickWatch({ client, hints, newestPicture, onChange }: Stick
         calibration: calibration === "suspect" ? "suspect" : "station",
       });
     },
-    async onMeasured({ t, repEnded, isStill }) {
+    async onMeasured({ t, repEnded, isStill, isAlone }) {
       if (station === null || isLooking) return;
       // A film that is played over and over starts its clock anew.
-      const isDue = repEnded || (isStill && Math.abs(t - lookedAt) >= lookEvery);
+      const isDue = repEnded || ((isStill || isAlone) && Math.abs(t - lookedAt) >= lookEvery);
       if (!isDue) return;
       lookedAt = t;
       isLooking = true;

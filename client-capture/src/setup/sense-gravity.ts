@@ -24,8 +24,9 @@ export function senseGravity(): GravitySense {
   let down: Direction | null = null;
   let stopped = false;
   const onMotion = ({ accelerationIncludingGravity: felt }: DeviceMotionEvent): void => {
-    if (felt?.x == null || felt.y == null || felt.z == null) return;
-    const now = downInCamera({ x: felt.x, y: felt.y, z: felt.z }, screen.orientation.angle);
+    const { x = null, y = null, z = null } = felt ?? {};
+    if (x === null || y === null || z === null) return;
+    const now = downInCamera({ x, y, z }, screen.orientation.angle);
     down = now === null || down === null ? now : mixed(down, now);
   };
   const listen = (): void => {

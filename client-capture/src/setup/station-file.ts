@@ -1,5 +1,5 @@
 import { stationLines, type StationSettings } from "@overcue/shared-geometry/station";
-import { stickBetween, type StickInImage } from "@overcue/shared-geometry/stick-in-image";
+import { stickBetween, type StickEnd, type StickInImage } from "@overcue/shared-geometry/stick-in-image";
 import { imagePoint, type Point } from "@overcue/shared-geometry/point";
 import { metres } from "@overcue/shared-geometry/units";
 import { z } from "zod";
@@ -34,9 +34,24 @@ export const stationFileSchema = z.object({
       tolerance: metres(said.tolerance),
     })),
   sticks: z
-    .array(z.object({ line: z.enum(stationLines), near: place, far: place }))
+    .array(
+      z.object({
+        line: z.enum(stationLines),
+        near: place,
+        far: place,
+        /** Ends that a foot hides or the picture cuts off: their place only tells where the stick's line runs. */
+        hidden: z
+          .array(z.enum(["near", "far"]))
+          .readonly()
+          .optional(),
+      }),
+    )
     .transform((sticks): readonly StickInImage[] =>
-      sticks.map(({ line, near, far }) => stickBetween(line, imagePoint(...near), imagePoint(...far))),
+      sticks.map(({ line, near, far, hidden = [] }) => {
+        const stick = stickBetween(line, imagePoint(...near), imagePoint(...far));
+        const end = (name: "near" | "far"): StickEnd => ({ ...stick[name], isEnd: !hidden.includes(name) });
+        return { line, near: end("near"), far: end("far") };
+      }),
     ),
   /** The ball's middle, where it was marked. */
   ball: place.transform((at): Point<"image"> => imagePoint(...at)).optional(),

@@ -1,3 +1,4 @@
+import type { StickInImage } from "@overcue/shared-geometry/stick-in-image";
 import { placeKey } from "../session/place-memory.ts";
 import { stationFileSchema, type StationFile } from "./station-file.ts";
 import type { StationState } from "./station-store.ts";
@@ -16,10 +17,16 @@ export function stationFile({
       line,
       near: [near.at.x, near.at.y],
       far: [far.at.x, far.at.y],
+      ...(near.isEnd && far.isEnd ? {} : { hidden: hiddenOf({ near, far }) }),
     })),
     ...(ball?.placed === "by-hand" ? { ball: [ball.at.x, ball.at.y] as const } : {}),
   };
 }
+
+const hiddenOf = ({ near, far }: Pick<StickInImage, "near" | "far">): ("near" | "far")[] => [
+  ...(near.isEnd ? [] : (["near"] as const)),
+  ...(far.isEnd ? [] : (["far"] as const)),
+];
 
 /** Remembers the last station of a place on this phone. A browser that keeps nothing is no fault. */
 export function rememberStation(file: StationFile): void {

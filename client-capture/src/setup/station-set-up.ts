@@ -8,6 +8,7 @@ import type { CameraHints, FoundStation } from "../station/find-sticks.ts";
 import { gatherPictures } from "./gather-pictures.ts";
 import { guessBall } from "./guess-ball.ts";
 import { guessStick } from "./guess-sticks.ts";
+import { lowerPart } from "./lower-part.ts";
 import { ballHint, solveMarks, thumbSd } from "./solve-marks.ts";
 import { stationFile } from "./station-memory.ts";
 import type { StationFile } from "./station-file.ts";
@@ -53,9 +54,9 @@ export function startStationSetUp(store: StationStore, parts: StationSetUpParts)
     });
   let gathering = gather();
 
-  const markAs = (stick: StickInImage, placed: MarkedStick["placed"]): void => {
-    const { sticks } = store.getState();
-    store.setState({ sticks: sticks.map((one) => (one.stick.line === stick.line ? { stick, placed } : one)) });
+  const mark = (marked: MarkedStick): void => {
+    const { line } = marked.stick;
+    store.setState(({ sticks }) => ({ sticks: sticks.map((one) => (one.stick.line === line ? marked : one)) }));
   };
   const solve = (): void => {
     store.setState((state) => ({ solution: solveMarks(state, hints) }));
@@ -69,9 +70,8 @@ export function startStationSetUp(store: StationStore, parts: StationSetUpParts)
     const known = { ...hints, ball: ballHint(ball) };
     const found = await measure.findSticks(settings, known);
     // A sensor that counts otherwise than is thought here must not hide the sticks.
-    return found.found || known.gravity == null
-      ? found
-      : await measure.findSticks(settings, { ...known, gravity: null });
+    const alone = !found.found && (known.gravity ?? null) !== null;
+    return alone ? await measure.findSticks(settings, { ...known, gravity: null }) : found;
   };
   const lookForSticks = async (): Promise<void> => {
     hints = parts.hints();
@@ -79,29 +79,39 @@ export function startStationSetUp(store: StationStore, parts: StationSetUpParts)
     const found = await find();
     const { settings, sticks } = store.getState();
     const marked = found.found
-      ? found.sticks.map((stick): MarkedStick => ({ stick, placed: "snapped" }))
+      ? found.sticks.map((stick) => snappedStick(stick))
       : settings.sticksPresent.map((line): MarkedStick => {
           // What was marked on another picture need not lie there on this one.
-          return { ...keptOrGuessed(line, sticks, settings, picture), placed: "guessed" };
+          return { ...keptOrGuessed(line, sticks, settings, picture), placed: "guessed", movedEnds: [] };
         });
-    const window = windowAround(
-      marked.map(({ stick }) => stick),
-      picture,
-    );
+    const window = found.found ? windowAround(found.sticks, picture) : lowerPart(picture);
     store.setState({ picture, sticks: marked, window, note: found.found ? "" : searchWords[found.reason] });
     solve();
   };
 
-  const dragTo = (mark: MarkName, at: Point<"image">): void => {
+  const dragTo = (name: MarkName, at: Point<"image">): void => {
     const { sticks } = store.getState();
-    if (mark === "ball") {
+    if (name === "ball") {
       store.setState({ ball: { at, placed: "by-hand" } });
       return;
     }
-    const stick = sticks.find((one) => one.stick.line === mark.line)?.stick;
-    if (stick === undefined) return;
-    const moved = { at, isEnd: true, acrossSd: thumbSd, alongSd: thumbSd };
-    markAs(mark.end === "near" ? { ...stick, near: moved } : { ...stick, far: moved }, "by-hand");
+    const marked = sticks.find((one) => one.stick.line === name.line);
+    if (marked !== undefined) mark(withEnd(marked, name.end, at));
+  };
+
+  /** A stick of which one end is a guess still is snapped only where the bar is seen nearly all along: the guess was a good one. */
+  const snap = async (marked: MarkedStick): Promise<void> => {
+    const { line, near, far } = marked.stick;
+    try {
+      const snapped = await measure.snapStick(line, near.at, far.at);
+      // The thumb has it again: what it does now counts.
+      if (!store.getState().sticks.includes(marked)) return;
+      const isGuess = marked.placed === "guessed";
+      if (snapped.ok && (!isGuess || snapped.seenShare >= plainlySeen)) mark(snappedStick(snapped.stick));
+      store.setState({ note: snapped.ok || isGuess ? "" : snapWords[snapped.reason] });
+    } catch (error) {
+      tellTrouble(error);
+    }
   };
 
   return {
@@ -119,32 +129,23 @@ export function startStationSetUp(store: StationStore, parts: StationSetUpParts)
       gathering = gather();
       store.setState({ picture: null, solution: null, window: null, dragged: null, note: "" });
     },
-    drag(mark, at) {
+    drag(name, at) {
       const { picture } = store.getState();
       if (picture === null) return;
       const inside = imagePoint(
         Math.min(picture.width, Math.max(0, at.x)),
         Math.min(picture.height, Math.max(0, at.y)),
       );
-      dragTo(mark, inside);
-      store.setState({ dragged: { mark, at: inside } });
+      dragTo(name, inside);
+      store.setState({ dragged: { mark: name, at: inside } });
     },
     async drop() {
       const { dragged, sticks } = store.getState();
       store.setState({ dragged: null });
-      const mark = dragged?.mark;
-      const marked =
-        mark === undefined || mark === "ball" ? null : sticks.find(({ stick }) => stick.line === mark.line);
-      if (marked != null) {
-        try {
-          const { line, near, far } = marked.stick;
-          const snapped = await measure.snapStick(line, near.at, far.at);
-          if (snapped.ok) markAs(snapped.stick, "snapped");
-          store.setState({ note: snapped.ok ? "" : snapWords[snapped.reason] });
-        } catch (error) {
-          tellTrouble(error);
-        }
-      }
+      const name = dragged?.mark;
+      const line = name === undefined || name === "ball" ? null : name.line;
+      const marked = sticks.find(({ stick }) => stick.line === line);
+      if (marked !== undefined) await snap(marked);
       solve();
     },
     markBall(marked) {
@@ -167,7 +168,8 @@ export function startStationSetUp(store: StationStore, parts: StationSetUpParts)
     showWhole(whole) {
       const { picture, sticks } = store.getState();
       const marks = sticks.map(({ stick }) => stick);
-      store.setState({ window: whole || picture === null ? null : windowAround(marks, picture) });
+      const near = picture === null ? null : marks.length === 0 ? lowerPart(picture) : windowAround(marks, picture);
+      store.setState({ window: whole ? null : near });
     },
     use() {
       const state = store.getState();
@@ -181,6 +183,21 @@ export function startStationSetUp(store: StationStore, parts: StationSetUpParts)
   };
 }
 
+/** Share of its length on which a stick must show for the end that nobody placed to be believed. */
+const plainlySeen = 0.6;
+
+const snappedStick = (stick: StickInImage): MarkedStick => ({ stick, placed: "snapped", movedEnds: [] });
+
+function withEnd({ stick, placed, movedEnds }: MarkedStick, end: "near" | "far", at: Point<"image">): MarkedStick {
+  const moved = { at, isEnd: true, acrossSd: thumbSd, alongSd: thumbSd };
+  const other = end === "near" ? "far" : "near";
+  return {
+    stick: { ...stick, [end]: moved },
+    placed: placed === "guessed" && !movedEnds.includes(other) ? "guessed" : "by-hand",
+    movedEnds: [...movedEnds.filter((one) => one !== end), end],
+  };
+}
+
 function keptOrGuessed(
   line: StationLine,
   sticks: readonly MarkedStick[],
@@ -188,5 +205,5 @@ function keptOrGuessed(
   picture: { readonly width: number; readonly height: number },
 ): MarkedStick {
   const kept = sticks.find(({ stick }) => stick.line === line);
-  return kept ?? { stick: guessStick(line, settings, picture), placed: "guessed" };
+  return kept ?? { stick: guessStick(line, settings, picture), placed: "guessed", movedEnds: [] };
 }

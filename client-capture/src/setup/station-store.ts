@@ -12,6 +12,8 @@ export interface MarkedStick {
   readonly stick: StickInImage;
   /** On a bar that was found in the picture, where a thumb left it, or only where it might be: a guess is never solved with. */
   readonly placed: "snapped" | "by-hand" | "guessed";
+  /** Of a guessed stick, the ends that a thumb has placed meanwhile: it is a guess until both are. */
+  readonly movedEnds: readonly ("near" | "far")[];
 }
 
 export interface MarkedBall {

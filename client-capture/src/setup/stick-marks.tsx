@@ -1,8 +1,9 @@
+import { useRef, type PointerEvent } from "react";
 import { useStore } from "zustand";
 import { imagePoint, type Point } from "@overcue/shared-geometry/point";
 import type { StationLine } from "@overcue/shared-geometry/station";
 import type { StationSetUp } from "./station-set-up.ts";
-import type { MarkName } from "./station-store.ts";
+import type { MarkedBall, MarkedStick, MarkName } from "./station-store.ts";
 import { lineNames } from "./station-words.ts";
 
 interface Props {
@@ -15,8 +16,50 @@ interface Props {
 export function StickMarks({ setUp, width, height }: Props) {
   const sticks = useStore(setUp.store, (state) => state.sticks);
   const ball = useStore(setUp.store, (state) => state.ball);
+  const held = useRef<Held | null>(null);
+  const marks = marksOf(sticks, ball);
+
+  const placeOf = (event: PointerEvent<HTMLElement>): Point<"image"> => {
+    const box = event.currentTarget.getBoundingClientRect();
+    return imagePoint(
+      ((event.clientX - box.left) / box.width) * width,
+      ((event.clientY - box.top) / box.height) * height,
+    );
+  };
+  const take = (event: PointerEvent<HTMLElement>): void => {
+    if (!(event.target instanceof Element) || event.target.closest(".handle") === null) return;
+    const at = placeOf(event);
+    // Handles of marks that lie close together cover each other: the mark that is nearest to the thumb is meant.
+    const off = (mark: Mark): number => Math.hypot(mark.at.x - at.x, mark.at.y - at.y);
+    const [first, ...others] = marks;
+    if (first === undefined) return;
+    const taken = others.reduce((nearest, mark) => (off(mark) < off(nearest) ? mark : nearest), first);
+    // The browser would give the focus to the handle on top.
+    event.preventDefault();
+    event.currentTarget.setPointerCapture(event.pointerId);
+    event.currentTarget.querySelector<HTMLElement>(`.handle[aria-label="${taken.label}"]`)?.focus();
+    held.current = { name: taken.name, byX: taken.at.x - at.x, byY: taken.at.y - at.y };
+    setUp.drag(taken.name, taken.at);
+  };
+  const letGo = (): void => {
+    if (held.current === null) return;
+    held.current = null;
+    void setUp.drop();
+  };
+
   return (
-    <div className="marks">
+    <div
+      className="marks"
+      onPointerDown={take}
+      onPointerMove={(event) => {
+        if (held.current === null) return;
+        const { name, byX, byY } = held.current;
+        const at = placeOf(event);
+        setUp.drag(name, imagePoint(at.x + byX, at.y + byY));
+      }}
+      onPointerUp={letGo}
+      onPointerCancel={letGo}
+    >
       <svg viewBox={`0 0 ${width} ${height}`} aria-hidden="true">
         {sticks.map(({ stick: { line, near, far }, placed }) => (
           <g key={line} className={`stick ${placed}`} data-line={line}>
@@ -25,15 +68,37 @@ export function StickMarks({ setUp, width, height }: Props) {
           </g>
         ))}
       </svg>
-      {sticks.map(({ stick: { line, near, far } }) => (
-        <div key={line}>
-          <Handle setUp={setUp} mark={{ line, end: "near" }} at={near.at} width={width} height={height} />
-          <Handle setUp={setUp} mark={{ line, end: "far" }} at={far.at} width={width} height={height} />
-        </div>
+      {marks.map((mark) => (
+        <Handle key={mark.label} setUp={setUp} mark={mark} width={width} height={height} />
       ))}
-      {ball !== null && <Handle setUp={setUp} mark="ball" at={ball.at} width={width} height={height} />}
     </div>
   );
+}
+
+interface Mark {
+  readonly name: MarkName;
+  readonly at: Point<"image">;
+  readonly label: string;
+  readonly letter: string;
+}
+
+/** The mark under the thumb, and how far it lies from the thumb's middle, pixels. */
+interface Held {
+  readonly name: MarkName;
+  readonly byX: number;
+  readonly byY: number;
+}
+
+const letters: Readonly<Record<StationLine, string>> = { "ball-line": "B", "toe-line": "T", "heel-line": "H" };
+
+function marksOf(sticks: readonly MarkedStick[], ball: MarkedBall | null): readonly Mark[] {
+  const ends = sticks.flatMap(({ stick }) =>
+    (["near", "far"] as const).map((end): Mark => {
+      const { line } = stick;
+      return { name: { line, end }, at: stick[end].at, label: `${lineNames[line]}, ${end} end`, letter: letters[line] };
+    }),
+  );
+  return ball === null ? ends : [...ends, { name: "ball", at: ball.at, label: "ball, its middle", letter: "Ball" }];
 }
 
 const steps: Readonly<Record<string, readonly [number, number]>> = {
@@ -43,43 +108,20 @@ const steps: Readonly<Record<string, readonly [number, number]>> = {
   ArrowDown: [0, 1],
 };
 
-const letters: Readonly<Record<StationLine, string>> = { "ball-line": "B", "toe-line": "T", "heel-line": "H" };
-
-function Handle({ setUp, mark, at, width, height }: Props & { readonly mark: MarkName; readonly at: Point<"image"> }) {
-  const [name, place, letter] =
-    mark === "ball"
-      ? ["ball, its middle", "ball", "Ball"]
-      : [`${lineNames[mark.line]}, ${mark.end} end`, mark.line, letters[mark.line]];
-  const placeOf = (event: React.PointerEvent<HTMLElement>): Point<"image"> => {
-    const box = event.currentTarget.closest(".marks")?.getBoundingClientRect();
-    if (box === undefined) return at;
-    return imagePoint(
-      ((event.clientX - box.left) / box.width) * width,
-      ((event.clientY - box.top) / box.height) * height,
-    );
-  };
+function Handle({ setUp, mark: { name, at, label, letter }, width, height }: Props & { readonly mark: Mark }) {
   return (
     <button
       type="button"
-      className={`handle handle-${place}`}
-      data-end={mark === "ball" ? "near" : mark.end}
-      aria-label={name}
+      className="handle"
+      data-end={name === "ball" ? "near" : name.end}
+      aria-label={label}
       style={{ left: `${(100 * at.x) / width}%`, top: `${(100 * at.y) / height}%` }}
-      onPointerDown={(event) => {
-        event.currentTarget.setPointerCapture(event.pointerId);
-        setUp.drag(mark, at);
-      }}
-      onPointerMove={(event) => {
-        if (event.currentTarget.hasPointerCapture(event.pointerId)) setUp.drag(mark, placeOf(event));
-      }}
-      onPointerUp={() => void setUp.drop()}
-      onPointerCancel={() => void setUp.drop()}
       onKeyDown={(event) => {
         const step = steps[event.key];
         if (step === undefined) return;
         event.preventDefault();
         const by = event.shiftKey ? 10 : 1;
-        setUp.drag(mark, imagePoint(at.x + by * step[0], at.y + by * step[1]));
+        setUp.drag(name, imagePoint(at.x + by * step[0], at.y + by * step[1]));
       }}
       onKeyUp={(event) => {
         if (event.key in steps) void setUp.drop();

@@ -6,6 +6,7 @@ import { connectRelay } from "../link/connect-relay.ts";
 import { createLiveFeed } from "../link/live-feed.ts";
 import { openSound } from "../sound/open-sound.ts";
 import { followChange } from "../store/follow-change.ts";
+import { followStation } from "../store/follow-station.ts";
 import { followPassed } from "../store/follow-passed.ts";
 import { followVerdict } from "../store/follow-verdict.ts";
 import { createScreenStore } from "../store/screen-store.ts";
@@ -45,7 +46,10 @@ export function startPage(role: Role, name: string, page: ReactNode): void {
     setTimeout(run, milliseconds);
   };
   // A coach's page has a line for it, with its own changes.
-  if (role === "display") followChange({ store, ui, ownName });
+  if (role === "display") {
+    followChange({ store, ui, ownName });
+    followStation(store, ui);
+  }
   followPassed(feed, store);
   const staysFor = (): number => settings.getState().verdictSeconds * 1000;
   followVerdict({ store, ui, feed, staysFor, now, later });

@@ -33,6 +33,8 @@ export const captureStateSchema = z.object({
   calibration: z.enum(["station", "demo", "uncalibrated", "suspect"]),
   /** Sentences that the golfer should read, most urgent first. */
   warnings: z.array(z.string().max(300)).max(10),
+  /** What the watch over the sticks last had to say, as a sentence; empty where there is nothing. */
+  stationNews: z.string().max(300).optional(),
   battery: z.number().min(0).max(1).nullable(),
   /** Set-up checks by id; a screen has words for each. */
   checks: z.record(z.string().max(40), z.enum(["ok", "not-yet", "problem", "unknown"])),

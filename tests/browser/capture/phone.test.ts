@@ -174,6 +174,6 @@ describe("while a source runs", () => {
     await page.reload();
     await screen(page, "choose");
     await page.getByText("Paired, no ground screen open").waitFor();
-    expect(await page.getByText("kept here until").count()).toBe(0);
+    await expect.poll(() => page.getByText("kept here until").count()).toBe(0);
   });
 });

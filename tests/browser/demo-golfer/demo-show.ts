@@ -7,8 +7,11 @@ export interface DemoShow {
   readonly height: number;
   readonly framesPerSecond: number;
   readonly handed: "right" | "left";
-  /** `default`: stands where an uncalibrated phone is assumed to stand. */
-  readonly camera: "default" | "demo";
+  /**
+   * `default`: stands where an uncalibrated phone is assumed to stand; `bumped`: the same, knocked aside by 2 cm and turned by a degree and
+   * a half; `near`: so near and so high up that the near ends of the sticks are out of the picture.
+   */
+  readonly camera: "default" | "demo" | "bumped" | "near";
   /** 1: flat going back, steep coming down; -1 the reverse; 0 even. */
   readonly flatToSteep: number;
   readonly kind: DemoRepKind;

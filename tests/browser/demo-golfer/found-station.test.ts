@@ -36,29 +36,22 @@ async function film(show: DemoShow, count: number): Promise<{ camera: Camera; pi
 }
 
 describe("the demo golfer's station, found in the browser's pictures", () => {
-  it.each([
-    // The show at the press of a button, and a phone set up less squarely: there it comes to 5.0 cm, too near the goal to hold.
-    { which: "default", centimetres: 5 },
-    { which: "demo", centimetres: 7 },
-  ] as const)(
-    "P7 gives the virtual phone's place within $centimetres cm and its aim within half a degree, without being told of the lens (camera: $which)",
-    async ({ which, centimetres }) => {
-      const { camera, pictures } = await film(
-        { ...usualShow, width: 720, height: 1280, framesPerSecond: 1, camera: which, walksFirst: true },
-        10,
-      );
-      expect(pictures).toHaveLength(10);
-      const found = findSticks(medianPicture(pictures), usualGolfer.station);
-      if (!found.found) throw new Error(found.reason);
-      const { position, rotation } = found.solution.camera;
-      const off = Math.hypot(
-        position.x - camera.position.x,
-        position.y - camera.position.y,
-        position.z - camera.position.z,
-      );
-      expect(100 * off).toBeLessThan(centimetres);
-      expect((angleApart(rotation, camera.rotation) * 180) / Math.PI).toBeLessThan(0.5);
-    },
-    240_000,
-  );
+  // A phone set up less squarely than the one whose own page finds its sticks (capture/station.test.ts): it comes to 5.0 cm, too near five to hold it to that.
+  it("P7 gives the virtual phone's place within 7 centimetres and its aim within half a degree, without being told of the lens", async () => {
+    const { camera, pictures } = await film(
+      { ...usualShow, width: 720, height: 1280, framesPerSecond: 1, camera: "demo", walksFirst: true },
+      10,
+    );
+    expect(pictures).toHaveLength(10);
+    const found = findSticks(medianPicture(pictures), usualGolfer.station);
+    if (!found.found) throw new Error(found.reason);
+    const { position, rotation } = found.solution.camera;
+    const off = Math.hypot(
+      position.x - camera.position.x,
+      position.y - camera.position.y,
+      position.z - camera.position.z,
+    );
+    expect(100 * off).toBeLessThan(7);
+    expect((angleApart(rotation, camera.rotation) * 180) / Math.PI).toBeLessThan(0.5);
+  }, 240_000);
 });

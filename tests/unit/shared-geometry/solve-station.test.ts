@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { defaultStation } from "@overcue/shared-geometry/default-station";
 import { worldPoint, imagePoint } from "@overcue/shared-geometry/point";
+import { project } from "@overcue/shared-geometry/camera-project";
 import { angleApart, rotate } from "@overcue/shared-geometry/rotation";
 import { solveStation } from "@overcue/shared-geometry/solve-station";
 import type { StationInput } from "@overcue/shared-geometry/station-fit";
@@ -35,6 +36,22 @@ describe("solving a station", () => {
     expect(solved.residualPixels).toBeLessThan(0.01);
     expect(solved.camera.handed).toBe(handed);
     expectSame(solved.camera, camera, 1e-3);
+  });
+
+  it("S1 a marked ball says where the sticks lie along the target line", () => {
+    const camera = phone(settings);
+    const sticks = markedSticks(camera, settings, { "ball-line": [0.1, 0, 0], "toe-line": [0.1, 0, 0] });
+    const ball = project(camera, worldPoint(0, 0, 0.02135));
+    if (ball === null) throw new Error("behind the lens");
+    const xOf = (marked: StationInput["ball"]): number => {
+      const solved = solveStation({ settings, ...size, sticks, ball: marked ?? null });
+      if (solved.verdict === "refused") throw new Error(solved.reason);
+      return solved.camera.position.x;
+    };
+    const without = Math.abs(xOf(null) - camera.position.x);
+    const marked = Math.abs(xOf({ at: ball, sd: 1.5 }) - camera.position.x);
+    expect(without).toBeGreaterThan(0.07);
+    expect(marked).toBeLessThan(0.03);
   });
 
   it("S2 needs two sticks only", () => {

@@ -40,7 +40,7 @@ async function practise(pictures: readonly Picture[]): Promise<Told[]> {
   watch.use(solvedStation());
   while (reps < pictures.length) {
     reps++;
-    await watch.onMeasured({ t: reps * 8000, repEnded: true, isStill: false });
+    await watch.onMeasured({ t: reps * 8000, repEnded: true, isStill: false, isAlone: false });
   }
   return told;
 }

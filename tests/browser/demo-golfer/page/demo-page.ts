@@ -12,7 +12,9 @@ import { DemoGolferSource } from "@overcue/client-capture/frames/demo-golfer/dem
 import { seededRandom } from "@overcue/client-capture/frames/demo-golfer/seeded-random";
 import type { Camera } from "@overcue/shared-geometry/camera";
 import { defaultCamera } from "@overcue/shared-geometry/default-camera";
-import { metres, pixels } from "@overcue/shared-geometry/units";
+import { lookAtCamera } from "@overcue/shared-geometry/look-at-camera";
+import { worldPoint } from "@overcue/shared-geometry/point";
+import { metres, pixels, radians } from "@overcue/shared-geometry/units";
 import type { DemoShow } from "../demo-show.ts";
 import { i420FromRgba } from "./i420-from-rgba.ts";
 
@@ -41,10 +43,7 @@ let kept: { readonly data: Uint8ClampedArray; readonly width: number; readonly h
 
 const page: DemoPage = {
   open(show) {
-    const camera =
-      show.camera === "default"
-        ? defaultCamera(pixels(show.width), pixels(show.height), show.handed)
-        : demoCamera(show.width, show.height, show.handed);
+    const camera = cameraOf(show);
     const plans = [planOf(show)];
     source?.close();
     source = new DemoGolferSource({
@@ -80,6 +79,26 @@ const page: DemoPage = {
   },
   checkpoints: () => source?.checkpoints ?? [],
 };
+
+function cameraOf({ camera, width, height, handed }: DemoShow): Camera {
+  if (camera === "demo") return demoCamera(width, height, handed);
+  const usual = defaultCamera(pixels(width), pixels(height), handed);
+  if (camera === "default") return usual;
+  const { x, y, z } = usual.position;
+  const bumped = camera === "bumped";
+  const position = bumped ? worldPoint(x, y + 0.02, z) : worldPoint(-2.4, y, z);
+  const [left, up] = bumped ? [1.5, 0] : [0, 12];
+  const tangent = (degrees: number): number => Math.tan((degrees * Math.PI) / 180);
+  return lookAtCamera({
+    position,
+    target: worldPoint(position.x + 1, position.y + tangent(left), position.z + tangent(up)),
+    roll: radians(0),
+    focal: usual.focal,
+    width: usual.width,
+    height: usual.height,
+    handed,
+  });
+}
 
 let reading: OffscreenCanvasRenderingContext2D | null = null;
 
