@@ -79,6 +79,8 @@ function optionsOf({ series, wholeX, colours, fontSize, height }: PlotProps, wid
   return {
     width,
     height,
+    // The highest number stands half above its line.
+    padding: [fontSize / 2, null, null, null],
     legend: { show: false },
     cursor: { show: false },
     scales: { x: { time: false, range: (_plot, low, high) => [low - 0.4, high + 0.4] } },
