@@ -10,6 +10,7 @@ import type { FollowedSample } from "./follow-swing.ts";
 import type { RepSamples, Rest } from "./rep-samples.ts";
 import { median } from "./median.ts";
 import type { Segment } from "./segment-reps.ts";
+import { steadyShoulder } from "./steady-shoulder.ts";
 import { timeToBall } from "./time-to-ball.ts";
 import { turnInPlane } from "./turn-in-plane.ts";
 import { swingTuning } from "./swing-tuning.ts";
@@ -39,45 +40,47 @@ export function dateCheckpoints(rep: RepSamples, segment: Segment, gripToHead: M
   const passed = levelDown?.t ?? lastTop;
   const latest = segment.passedLowAt + swingTuning.afterEnd + timeToBall(segment.tops, segment.passedLowAt);
   const strike = { from: passed, to: Math.min(latest, segment.endedAt) };
+  const armLevel = (within: Stretch, checkpoint: CheckpointId, way: "up" | "down"): CheckpointTime | null =>
+    crossing(
+      checkpoint,
+      handOverShoulderIn(rep.samples, within),
+      0,
+      within,
+      way,
+      heightFit,
+      Math.hypot(lasting.shoulder, lasting.hands),
+    );
   const found: (CheckpointTime | null)[] = [];
   if (rep.address !== null) found.push({ checkpoint: "address", t: milliseconds(rep.setOffAt), sd: 40 });
   found.push(
     crossing("takeaway", series.handsBehindThigh, 0, back, "up", heightFit, Math.hypot(lasting.thigh, lasting.hands)),
     crossing("shaft-level-back", series.elevation, 0, back, "up", angleFit, lastingElevation),
-    crossing(
-      "arm-level-back",
-      series.handAboveShoulder,
-      0,
-      back,
-      "up",
-      heightFit,
-      Math.hypot(lasting.shoulder, lasting.hands),
-    ),
+    armLevel(back, "arm-level-back", "up"),
     dateTop(rep.samples, lastTop, segment.passedLowAt),
-    crossing(
-      "arm-level-down",
-      series.handAboveShoulder,
-      0,
-      down,
-      "down",
-      heightFit,
-      Math.hypot(lasting.shoulder, lasting.hands),
-    ),
+    armLevel(down, "arm-level-down", "down"),
     levelDown,
-    likelierImpact(
-      crossing(
-        "impact",
-        series.headX,
-        rep.address === null ? 0 : headAtRest(series.headX, rep.address),
-        strike,
-        "up",
-        headFit,
-        lasting.head,
+    withLasting(
+      lasting.impact * (segment.passedLowAt - lastTop),
+      likelierImpact(
+        crossing(
+          "impact",
+          series.headX,
+          rep.address === null ? 0 : headAtRest(series.headX, rep.address),
+          strike,
+          "up",
+          headFit,
+          lasting.head,
+        ),
+        dateLow(series.elevation, { from: lastTop, to: segment.endedAt + swingTuning.afterEnd }),
       ),
-      dateLow(series.elevation, { from: lastTop, to: segment.endedAt + swingTuning.afterEnd }),
     ),
   );
   return found.flatMap((one) => (one === null ? [] : [one]));
+}
+
+/** The instant with an error of so many milliseconds beside its own that no number of pictures takes away. */
+function withLasting(sd: number, found: CheckpointTime | null): CheckpointTime | null {
+  return found === null ? null : { ...found, sd: Math.hypot(found.sd, sd) };
 }
 
 /** The surer of the two; a fast club's hanging where they do not agree, for then the lean was wrong, and its hanging does not need that. */
@@ -88,18 +91,23 @@ function likelierImpact(byHead: CheckpointTime | null, byLow: CheckpointTime | n
   return agree || byLow.sd > swingTuning.low.fast ? surer : byLow;
 }
 
+/** Milliseconds, both ends closed. */
+interface Stretch {
+  readonly from: number;
+  readonly to: number;
+}
+
 interface RepSeries {
   readonly elevation: SeriesPoint[];
   /** Where the head is along the target line, metres. */
   readonly headX: SeriesPoint[];
-  readonly handAboveShoulder: SeriesPoint[];
   /** Metres by which the hands are further from the target than the trail thigh. */
   readonly handsBehindThigh: SeriesPoint[];
 }
 
 function seriesOf(samples: readonly FollowedSample[], gripToHead: Metres): RepSeries {
-  const series: RepSeries = { elevation: [], headX: [], handAboveShoulder: [], handsBehindThigh: [] };
-  for (const { t, shaft, hanging, angleSd, leadShoulderZ, trailThighX } of samples) {
+  const series: RepSeries = { elevation: [], headX: [], handsBehindThigh: [] };
+  for (const { t, shaft, hanging, angleSd, trailThighX } of samples) {
     if (hanging !== null)
       series.elevation.push({ t, value: anglesOf(hanging.toHead).elevation, sd: elevationSd(hanging) });
     if (shaft === null) continue;
@@ -109,13 +117,6 @@ function seriesOf(samples: readonly FollowedSample[], gripToHead: Metres): RepSe
       value: shaft.grip.x + gripToHead * shaft.toHead.x,
       sd: Math.hypot(variance(0), gripToHead * angleSd),
     });
-    if (leadShoulderZ !== null) {
-      series.handAboveShoulder.push({
-        t,
-        value: handOverShoulder(shaft, leadShoulderZ),
-        sd: Math.hypot(variance(12), leadShoulderZ.sd),
-      });
-    }
     if (trailThighX !== null) {
       series.handsBehindThigh.push({
         t,
@@ -127,6 +128,18 @@ function seriesOf(samples: readonly FollowedSample[], gripToHead: Metres): RepSe
   return series;
 }
 
+/** The lead hand over the lead shoulder on one way of the swing, the shoulder steadied over that way. */
+function handOverShoulderIn(samples: readonly FollowedSample[], way: Stretch): SeriesPoint[] {
+  const shoulderAt = steadyShoulder(samples, way);
+  return samples.flatMap(({ t, shaft, leadShoulderZ }): SeriesPoint[] => {
+    if (shaft === null || t < way.from || t > way.to) return [];
+    const shoulder = shoulderAt(t) ?? leadShoulderZ;
+    if (shoulder === null) return [];
+    const handSd = Math.sqrt(Math.max(0, shaft.covariance[12] ?? 0));
+    return [{ t, value: handOverShoulder(shaft, shoulder), sd: Math.hypot(handSd, shoulder.sd) }];
+  });
+}
+
 const elevationSd = ({ covariance }: ShaftInWorld): number => Math.sqrt(Math.max(0, covariance[24] ?? 0));
 
 /** `lastingSd`: the part of the error that every sample of the rep shares, in the series' unit. */
@@ -134,7 +147,7 @@ function crossing(
   checkpoint: CheckpointId,
   series: readonly SeriesPoint[],
   level: number,
-  within: { readonly from: number; readonly to: number },
+  within: Stretch,
   way: "up" | "down",
   options: FitOptions,
   lastingSd: number,

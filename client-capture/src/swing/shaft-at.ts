@@ -6,6 +6,10 @@ import { worldPoint } from "@overcue/shared-geometry/point";
 /** The shaft's place and direction between two samples, without a covariance. */
 type Between = Pick<ShaftInWorld, "grip" | "toHead">;
 
+/** Gauss-Hermite rule of three points: the outer two lie so many standard deviations away and weigh a sixth each. */
+const outerPoint = Math.sqrt(3);
+const outerWeight = 1 / 6;
+
 /** The samples on either side of an instant. */
 interface Neighbours {
   readonly before: ShaftInWorld;
@@ -14,8 +18,8 @@ interface Neighbours {
 
 /**
  * The shaft at an instant between two samples, straight in place and along the shorter arc in direction. The covariance is the larger of the
- * two neighbours', grown by where the club was one standard deviation `sdMs` of the instant earlier and later: a place that stands still for just that
- * moment is still not known where it hurries before and after.
+ * two neighbours', grown by where the club was earlier and later within the instant's standard deviation `sdMs` (the three points of a Gauss-Hermite rule): a place
+ * that stands still for just that moment is still not known where it hurries before and after.
  * Null where the samples do not enclose the instant or stand more than `mostGap` milliseconds apart.
  */
 export function shaftAt(
@@ -31,7 +35,7 @@ export function shaftAt(
   const { before, after } = around;
   const larger = trace(before) > trace(after) ? before : after;
   const span = after.t - before.t;
-  const moves = [-sdMs, sdMs].map((by) => {
+  const moves = [-outerPoint * sdMs, outerPoint * sdMs].map((by) => {
     const beside = neighboursOf(shafts, t + by, mostGap);
     const there = beside === null ? null : between(beside, t + by);
     if (there !== null) return difference(here, there);
@@ -42,7 +46,7 @@ export function shaftAt(
     ...here,
     covariance: larger.covariance.map((value, place) => {
       const [row, column] = [Math.floor(place / 5), place % 5];
-      return value + moves.reduce((sum, move) => sum + (move[row] ?? 0) * (move[column] ?? 0), 0) / moves.length;
+      return value + outerWeight * moves.reduce((sum, move) => sum + (move[row] ?? 0) * (move[column] ?? 0), 0);
     }),
   };
 }

@@ -87,8 +87,10 @@ export const swingTuning = {
   /** A hold belongs to a checkpoint when the club is this near, radians, or the hands this near in height, metres. */
   holdNear: { angle: 14 * degree, height: 0.07 },
   /** Hands and shoulder errors that do not average out over a rep, metres: they set the error of arm level, takeaway and impact;
-   * and the share of the time from top to low by which the fitted top is off because the way up and the way down differ. */
-  lasting: { shoulder: 0.04, thigh: 0.08, hands: 0.03, head: 0.05, top: 0.02 },
+   * and the share of the time from top to low by which the fitted top is off because the way up and the way down differ, and impact because head and ball are placed apart along the line of sight. */
+  lasting: { shoulder: 0.03, thigh: 0.08, hands: 0.02, head: 0.05, top: 0.02, impact: 0.04 },
+  /** Half-width over which the lead shoulder is steadied, as a share of the way back or down. Larger: less of the pose model's error, more of the shoulder's own bend. */
+  shoulderWindow: 0.35,
   /** Errors of the lifted elevation that do not average out, radians. */
   lastingElevation: 1 * degree,
   /** Impact by the club's lowest hanging: the least rise on either side, radians, for it to have been swung through; and how far above its lowest the club may

@@ -4,6 +4,7 @@ import {
   slowTempo,
   tourTempo,
   type DemoDistraction,
+  type DemoPlan,
   type DemoRepPlan,
   type DemoTempo,
 } from "@overcue/client-capture/demo-motion/demo-golfer-settings";
@@ -41,21 +42,44 @@ const rates = [60, 30, 120, 60] as const;
 
 /** How long a session is, and how fast its pictures come. */
 export interface SessionForm {
-  /** Plans of reps, at most six. */
-  readonly plans: number;
   framesPerSecond(index: number, speed: SessionSpeed): number;
+  /** Distractions between the reps, and time to stand still. */
+  readonly unhurried: boolean;
+  reps(speed: SessionSpeed, random: Random): readonly DemoRepPlan[];
 }
 
-const wholeSession: SessionForm = { plans: 6, framesPerSecond: (index) => rates[(index >> 2) % rates.length] ?? 60 };
-
-/** Short enough to be drawn and looked at by the pose model in minutes. */
-export const drawnSession: SessionForm = {
-  plans: 4,
-  framesPerSecond: (_, speed) => (speed === "slow" || speed === "slow+rod" ? 30 : 60),
+const wholeSession: SessionForm = {
+  framesPerSecond: (index) => rates[(index >> 2) % rates.length] ?? 60,
+  unhurried: true,
+  reps: (speed, random) => shuffle(repsOf(speed, random), random),
 };
 
+/** Slow reps of a drawn session take this share of the usual time. */
+const brisk = 0.65;
+
+/** Few enough pictures to be drawn and looked at by the pose model: four or five reps one after the other. */
+export const drawnSession: SessionForm = {
+  framesPerSecond: (_, speed) => (isSlow(speed) ? 30 : 60),
+  unhurried: false,
+  reps(speed, random) {
+    const plans = shuffle(repsOf(speed, random), random);
+    if (speed === "full") return plans.slice(0, 5);
+    const running = plans.filter(({ kind }) => kind === "continuous").map((plan) => ({ ...plan, swings: 3 }));
+    const single = plans.filter(({ kind }) => kind !== "continuous" && kind !== "pump");
+    return [...single.slice(0, speed === "flow" ? 2 : 1), ...running].map((plan) =>
+      isSlow(speed) ? { ...plan, tempo: quickened(plan.tempo) } : plan,
+    );
+  },
+};
+
+const isSlow = (speed: SessionSpeed): boolean => speed === "slow" || speed === "slow+rod";
+const quickened = ({ backswing, downswing }: DemoTempo): DemoTempo => ({
+  backswing: seconds(brisk * backswing),
+  downswing: seconds(brisk * downswing),
+});
+
 /**
- * The session of an index: speeds, picture rates and hands take turns, so that any 24 sessions in a row hold every mixture. Six plans of
+ * The session of an index: speeds, picture rates and hands take turns, so that any 24 sessions in a row hold every mixture. As a rule six plans of
  * reps each (a continuous one counts as two reps), in drawn order, with distractions between.
  */
 export function practiceSession(index: number, form = wholeSession): PracticeSession {
@@ -65,18 +89,19 @@ export function practiceSession(index: number, form = wholeSession): PracticeSes
   const framesPerSecond = form.framesPerSecond(index, speed);
   const base = sceneOf(conditionOf[speed], index + 1);
   const { golfer } = base.plan;
-  const plan = demoSession(
+  const session = demoSession(
     {
       golfer: { ...golfer, station: { ...golfer.station, handed } },
       club: true,
       ball: base.plan.ball,
-      reps: shuffle(repsOf(speed, random), random).slice(0, form.plans),
-      distractions: shuffle(distractions, random),
+      reps: form.reps(speed, random),
+      distractions: form.unhurried ? shuffle(distractions, random) : [],
       placesSd: 0.03,
       tempoSd: 0.06,
     },
     random,
   );
+  const plan = form.unhurried ? session : withoutWaiting(session);
   const motion = demoMotion(plan);
   return {
     index,
@@ -93,6 +118,11 @@ export function practiceSession(index: number, form = wholeSession): PracticeSes
       toMs: motion.duration * 1000,
     },
   };
+}
+
+/** Of two still times in a row only the one that stands before a rep. */
+function withoutWaiting(plan: DemoPlan): DemoPlan {
+  return { ...plan, items: plan.items.filter((item, at) => item.do !== "still" || plan.items[at + 1]?.do !== "still") };
 }
 
 const conditionOf = { "slow+rod": "slow+rod", slow: "slow+bare", flow: "flow 60", full: "full 60 1/500" } as const;

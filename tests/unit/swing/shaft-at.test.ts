@@ -34,7 +34,8 @@ describe("the shaft at an instant", () => {
       300,
       50,
     );
-    expect(sdOfX(shaft)).toBeCloseTo(0.1, 9);
+    // 40 t^2 at sqrt(3) * 0.05 s is 0.3 m on both sides, a sixth each.
+    expect(sdOfX(shaft)).toBeCloseTo(0.3 / Math.sqrt(3), 2);
   });
 
   it("K2.5 goes on as between its neighbours where no samples reach", () => {
