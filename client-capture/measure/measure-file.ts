@@ -47,6 +47,6 @@ async function readStation(path: string): Promise<unknown> {
   try {
     return JSON.parse(text) as unknown;
   } catch {
-    throw new Error(`${path} is not JSON: export the station from the phone's page again.`);
+    throw new Error(`${path} is not JSON: docs/station-file.md shows what a station file looks like.`);
   }
 }

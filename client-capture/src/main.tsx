@@ -1,3 +1,4 @@
+import "@overcue/shared-geometry/wire/no-run-time-code";
 import "@fontsource/barlow-semi-condensed/latin-500.css";
 import "@fontsource/barlow-semi-condensed/latin-700.css";
 import "./page/phone.css";

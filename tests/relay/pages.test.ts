@@ -109,6 +109,11 @@ describe("the trust page", () => {
 });
 
 describe("the pages", () => {
+  it("W2 have an icon for browsers that ask for none that a page names", async () => {
+    const answer = await get(`${origin}/favicon.ico`);
+    expect([answer.status, answer.headers.get("location")]).toEqual([302, "/phone/icon.svg"]);
+  });
+
   it("W2 may load and connect to their own origin only", async () => {
     const { headers } = await get(`${origin}/phone/`);
     const policy = headers.get("content-security-policy") ?? "";

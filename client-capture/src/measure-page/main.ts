@@ -1,3 +1,4 @@
+import "@overcue/shared-geometry/wire/no-run-time-code";
 import type { StationSettings } from "@overcue/shared-geometry/station";
 import { openClip } from "../frames/clip-source.ts";
 import type { FrameSource } from "../frames/frame-source.ts";

@@ -17,6 +17,10 @@ export function LivePicture() {
       session.setPainter(null);
     };
   }, [session]);
+  useEffect(() => {
+    // The button that asks for the tap may lie a screen below the picture.
+    if (tapping) picture.current?.scrollIntoView({ block: "center" });
+  }, [tapping]);
   const { width, height } = source ?? { width: 9, height: 16 };
   const onTap = (event: PointerEvent<HTMLElement>): void => {
     if (!tapping) return;

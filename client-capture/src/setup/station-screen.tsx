@@ -6,7 +6,7 @@ import { drawUpright, fitCanvas } from "../page/draw-upright.ts";
 import { Magnifier } from "./magnifier.tsx";
 import { StationForm } from "./station-form.tsx";
 import { StickMarks } from "./stick-marks.tsx";
-import { verdictWords } from "./station-words.ts";
+import { lookingWords, verdictWords } from "./station-words.ts";
 
 /** The frozen picture with a mark on each end of each stick, what the user says of the station, and the verdict. */
 export function StationScreen() {
@@ -72,9 +72,15 @@ export function StationScreen() {
       </div>
       <section className="beside">
         <div role="status" className="findings">
-          <Mark told={verdict} />
-          {verdict.todo !== "" && <p>{verdict.todo}</p>}
-          {note !== "" && <p className="note">{note}</p>}
+          {frozen ? (
+            <>
+              <Mark told={verdict} />
+              {verdict.todo !== "" && <p>{verdict.todo}</p>}
+              {note !== "" && <p className="note">{note}</p>}
+            </>
+          ) : (
+            <Mark told={{ standing: "waiting", words: note === "" ? lookingWords : note }} />
+          )}
         </div>
         <StationForm setUp={setUp} />
         <nav className="actions">

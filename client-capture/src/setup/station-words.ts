@@ -52,7 +52,8 @@ export const snapWords: Readonly<Record<SnapRefusal, string>> = {
   "not-straight": "What lies between these marks is not straight, so they stay where you put them.",
 };
 
-/** While pictures are gathered. */
+/** While pictures are gathered: before the first, and from then on. */
+export const lookingWords = "Looking for the sticks: step off them.";
 export const gatherWords = (kept: number, of: number): string =>
   kept < of ? `Looking: picture ${kept} of ${of}. Step off the sticks.` : "Looking for the sticks…";
 

@@ -1,4 +1,4 @@
-import "../link/no-run-time-code.ts";
+import "@overcue/shared-geometry/wire/no-run-time-code";
 import "@fontsource/barlow-semi-condensed/latin-500.css";
 import "@fontsource/barlow-semi-condensed/latin-700.css";
 import "../theme/base.css";

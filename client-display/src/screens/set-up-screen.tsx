@@ -55,7 +55,6 @@ export function SetUpScreen() {
           />
           Space clear
         </label>
-        <PlaceChoice />
         <div className="buttons">
           <button type="button" className="main-button" data-main autoFocus onClick={start}>
             {next === null ? "Start" : "Start anyway"}
@@ -69,6 +68,9 @@ export function SetUpScreen() {
             Screen and sound
           </button>
         </div>
+      </section>
+      <section className="set-up-place">
+        <PlaceChoice />
       </section>
     </main>
   );

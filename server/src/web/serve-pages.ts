@@ -16,6 +16,10 @@ export function servePages(buildFolder: string): Express {
   app.get("/", (_request, response) => {
     response.redirect("/ground/");
   });
+  // Browsers ask for it whatever icon a page names.
+  app.get("/favicon.ico", (_request, response) => {
+    response.redirect("/phone/icon.svg");
+  });
   app.use("/phone", folder(join(buildFolder, "client-capture")));
   app.use("/", folder(join(buildFolder, "client-display")));
   app.use((request, response) => {

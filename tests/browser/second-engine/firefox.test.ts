@@ -50,6 +50,13 @@ describe.skipIf(firefox === null)("in Firefox", () => {
   test("pairing: the phone's page opens by its code, may ask for the camera, and is counted", async () => {
     const coach = await joinAs("coach");
     const phone = await open("capture", 390, 844);
+    await phone.evaluateOnNewDocument(() => {
+      addEventListener("securitypolicyviolation", ({ blockedURI }) => {
+        (globalThis as { overcueBlocked?: string[] }).overcueBlocked ??= [];
+        (globalThis as { overcueBlocked?: string[] }).overcueBlocked?.push(blockedURI);
+      });
+    });
+    await phone.reload();
     await phone.waitForFunction(() => document.body.textContent.includes("Where is the golfer?"), patience);
     expect(
       await phone.evaluate(() => ({
@@ -59,6 +66,7 @@ describe.skipIf(firefox === null)("in Firefox", () => {
       })),
     ).toEqual({ secure: true, camera: "function", isolated: true });
     await expect.poll(() => heardOf(coach, "peers").at(-1), patience).toMatchObject({ capture: 1 });
+    expect(await phone.evaluate(() => (globalThis as { overcueBlocked?: string[] }).overcueBlocked ?? [])).toEqual([]);
   });
 
   test("ground screen: from the code to a word, a mark on the ground and the answer, by keys alone", async () => {
