@@ -99,7 +99,13 @@ export async function createApplication(config: Config, effects: Effects, book: 
       relay.tellPairing();
     },
     async close() {
-      await relay.close();
+      // A connection that a browser opened ahead and has not used counts as busy: it would keep the server open for minutes.
+      const ending = setInterval(() => {
+        secure.closeAllConnections();
+      }, 100);
+      await relay.close().finally(() => {
+        clearInterval(ending);
+      });
       plain.closeAllConnections();
       await new Promise((resolve) => plain.close(resolve));
     },
