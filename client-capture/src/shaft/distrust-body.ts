@@ -5,16 +5,18 @@ import { blockLength, flank, type Strip } from "./strip.ts";
 /** What speaks for a line counts less where the body is (there a line may well be a limb's edge), and nothing outside of the picture. */
 export function distrustBody(strip: Strip, window: LineWindow, marks: BodyMarks): void {
   const { blocks, width, runs, slope, forward } = strip;
-  const free = strip.alongX ? marks.freeSwapped : marks.free;
+  const { free } = marks;
   const { half, size } = window;
+  const on = strip.alongX ? 1 : size;
+  const beside = strip.alongX ? size : 1;
   const left = half - (width - 1) / 2;
   for (let block = 0; block < 2 * blocks; block++) {
     const major =
       block < blocks ? forward * (block + 0.5) * blockLength : -forward * (block - blocks + 0.5) * blockLength;
     const row = Math.round(major);
-    const from = (half + row) * size + left + Math.round(slope * row);
+    const from = (half + row) * on + (left + Math.round(slope * row)) * beside;
     for (let i = flank; i < width - flank; i++) {
-      const trust = free[from + i] as number;
+      const trust = free[from + i * beside] as number;
       const at = block * width + i;
       const evidence = runs[at] as number;
       if (trust < 255 && evidence > 0) runs[at] = (evidence * trust) / 255;

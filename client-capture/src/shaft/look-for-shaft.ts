@@ -3,7 +3,7 @@ import type { Body } from "../pipeline/body.ts";
 import type { Picture } from "../picture/picture.ts";
 import { borrowFromRod } from "./borrow-from-rod.ts";
 import type { RodColour } from "./learn-rod-colour.ts";
-import { cutLineWindow, makeLineWindow, type LineWindow } from "./line-window.ts";
+import { cutLineWindow, halfWindow, makeLineWindow, type LineWindow } from "./line-window.ts";
 import { makeLineSweep, type LineSweep } from "./line-sweep-state.ts";
 import { sweepLines } from "./line-sweep.ts";
 import { makeBodyMarks, markBody, type BodyMarks } from "./mark-body.ts";
@@ -29,6 +29,10 @@ export interface ShaftSight {
   t: Milliseconds | null;
   /** For each direction how far what was seen there is more than another look at the same still thing, 0 to 1. */
   readonly novelty: Float32Array;
+  /** When each direction of the half turn was last looked at, milliseconds. */
+  readonly looked: Float64Array;
+  /** Evidence of each direction as it was last looked at; NaN where nobody ever did. */
+  readonly lastSeen: Float32Array;
 }
 
 /** `workingTorso`: how many working pixels a torso takes at most. */
@@ -38,7 +42,7 @@ export function openSight(
   rod: RodColour | null,
   rodAlong: boolean,
 ): ShaftSight {
-  const half = Math.ceil(workingTorso * tuning.reach * 1.05) + 8;
+  const half = halfWindow(workingTorso * tuning.reach * 1.05);
   const sweep = makeLineSweep(half, tuning);
   return {
     tuning,
@@ -53,6 +57,8 @@ export function openSight(
     marks: makeBodyMarks(2 * half + 1),
     t: null,
     novelty: new Float32Array(sweep.directions),
+    looked: new Float64Array(sweep.directions / 2).fill(-Infinity),
+    lastSeen: new Float32Array(sweep.directions).fill(Number.NaN),
   };
 }
 
@@ -72,9 +78,9 @@ export function lookForShaft(sight: ShaftSight, picture: Picture, t: Millisecond
   const centreX = Math.round(hands.x / work.factor - 0.5);
   const centreY = Math.round(hands.y / work.factor - 0.5);
   const slack = background.swayX === 0 && background.swayY === 0 ? tuning.stillSlack : tuning.swaySlack;
-  cutLineWindow(window, work, known ? background : null, centreX, centreY, slack);
-  if (body !== null)
-    markBody(sight.marks, body, picture, work.factor, centreX, centreY, hands.torso / work.factor, tuning);
+  const reach = (tuning.reach * hands.torso) / work.factor;
+  cutLineWindow(window, work, known ? background : null, centreX, centreY, reach, slack);
+  if (body !== null) markBody(sight.marks, body, work.factor, window, hands.torso / work.factor, tuning);
   const moved = handsMoved(sight) / hands.torso / tuning.stillReach;
   const still = known ? Math.exp(-moved * moved) : 1;
   const look = {
@@ -88,10 +94,20 @@ export function lookForShaft(sight: ShaftSight, picture: Picture, t: Millisecond
   };
   sweepLines(sweep, window, hands.torso / work.factor, look, tuning);
   if (sight.rodAlong) borrowFromRod(sweep, tuning.borrowCost);
-  const repeated = still * (1 - tuning.stillWeight * Math.min(1, elapsed / tuning.stillLook));
-  for (let i = 0; i < sweep.directions; i++) sight.novelty[i] = 1 - repeated * (1 - (sweep.fresh[i] as number));
+  rateNovelty(sight, t, still);
   feedBackground(background, work, hands.x, hands.y, elapsed, tuning.backgroundTime);
   return true;
+}
+
+/** A direction that was not looked at for a while is seen anew, however still what lies there. */
+function rateNovelty({ sweep, novelty, looked, lastSeen, tuning }: ShaftSight, t: Milliseconds, still: number): void {
+  for (let i = 0; i < sweep.directions; i++) {
+    if (sweep.wanted[i % looked.length] === 0) continue;
+    lastSeen[i] = sweep.evidence[i] as number;
+    const since = Math.min(1, (t - (looked[i % looked.length] as number)) / 1000 / tuning.stillLook);
+    novelty[i] = 1 - still * (1 - tuning.stillWeight * since) * (1 - (sweep.fresh[i] as number));
+  }
+  for (let i = 0; i < looked.length; i++) if (sweep.wanted[i] === 1) looked[i] = t;
 }
 
 /** How far the hands are from their mean place of the last while, picture pixels, the camera's sway taken out. */

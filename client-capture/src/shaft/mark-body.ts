@@ -1,18 +1,14 @@
 import { landmarkIndex, type Body } from "../pipeline/body.ts";
+import type { LineWindow } from "./line-window.ts";
 import type { ShaftTuning } from "./shaft-tuning.ts";
 
-/** Where in a square window a line may well be a limb's edge or a sleeve: 255 is free, less is body, 0 is outside of the picture. Kept twice, rows and columns swapped. */
+/** Where in a square window a line may well be a limb's edge or a sleeve: 255 is free, less is body, 0 is outside of the picture. Laid out as the window's own numbers are. */
 export interface BodyMarks {
   readonly size: number;
   readonly free: Uint8Array;
-  readonly freeSwapped: Uint8Array;
 }
 
-export const makeBodyMarks = (size: number): BodyMarks => ({
-  size,
-  free: new Uint8Array(size * size).fill(255),
-  freeSwapped: new Uint8Array(size * size).fill(255),
-});
+export const makeBodyMarks = (size: number): BodyMarks => ({ size, free: new Uint8Array(size * size).fill(255) });
 
 type LimbTrust = "legTrust" | "armTrust" | "bodyTrust";
 
@@ -30,19 +26,16 @@ const limbs: readonly (readonly [number, number, number, LimbTrust])[] = [
   [landmarkIndex.rightKnee, landmarkIndex.rightAnkle, 0.14, "legTrust"],
 ];
 
-/** Marks the limbs of `body` in the window about working pixel (`centreX`, `centreY`); `torso` in working pixels. */
+/** Marks the limbs of `body` in the window after it was cut out; `factor` picture pixels are a working one, `torso` in working pixels. */
 export function markBody(
   marks: BodyMarks,
   body: Body,
-  picture: { readonly width: number; readonly height: number },
   factor: number,
-  centreX: number,
-  centreY: number,
+  { half, centreX, centreY, pictureWidth, pictureHeight }: LineWindow,
   torso: number,
   tuning: ShaftTuning,
 ): void {
   marks.free.fill(255);
-  const half = (marks.size - 1) / 2;
   for (const [from, to, width, trust] of limbs) {
     const a = body.landmarks[from];
     const b = body.landmarks[to];
@@ -51,18 +44,7 @@ export function markBody(
     const y = a.y / factor - 0.5 - centreY + half;
     markLimb(marks, x, y, (b.x - a.x) / factor, (b.y - a.y) / factor, width * torso, Math.round(255 * tuning[trust]));
   }
-  markOutside(
-    marks,
-    Math.floor(picture.width / factor),
-    Math.floor(picture.height / factor),
-    centreX - half,
-    centreY - half,
-  );
-  const { size, free, freeSwapped } = marks;
-  for (let row = 0; row < size; row++) {
-    for (let column = 0; column < size; column++)
-      freeSwapped[column * size + row] = free[row * size + column] as number;
-  }
+  markOutside(marks, pictureWidth, pictureHeight, centreX - half, centreY - half);
 }
 
 function markOutside({ size, free }: BodyMarks, width: number, height: number, left: number, top: number): void {

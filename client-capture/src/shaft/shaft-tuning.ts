@@ -4,13 +4,13 @@
  */
 export const shaftTuning = {
   /** Working pixels a torso at most takes, live and where there is time. Up: finer and slower (cost grows with the third power). */
-  workingTorso: 46,
+  workingTorso: 110,
   workingTorsoAtLeisure: 110,
   /** Turn between two neighbouring directions of the sweep. Down: finer and slower. */
   sweepStep: 1.5,
   /** Live, a direction is looked at in every picture where its odds are above this many times even; others take turns of so many pictures. */
   wantedOdds: 0.4,
-  turnsOfOthers: 5,
+  turnsOfOthers: 15,
   /** How far out of the hands the sweep goes. Up: longer clubs nearer to the camera, slower. */
   reach: 2.7,
   /** Half width of the strip of parallel lines searched about the hands. Up: forgives a worse pose, lets in more clutter. */

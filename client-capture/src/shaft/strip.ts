@@ -79,21 +79,22 @@ export function layStrip(strip: Strip, window: LineWindow, angle: number, reach:
 /** Sums the window's pixels of each block along each line. */
 export function sumStrip(strip: Strip, window: LineWindow): void {
   const { blocks, width, slope, forward, sums } = strip;
-  const plane = strip.alongX ? window.swapped : window.plane;
-  const { half, size } = window;
+  const { half, size, plane } = window;
   const left = half - (width - 1) / 2;
+  // One step along the lines, and one across them, through the window's numbers.
+  const on = strip.alongX ? 1 : size;
+  const beside = strip.alongX ? size : 1;
   for (let side = 0; side < 2; side++) {
     const step = side === 0 ? forward : -forward;
     for (let block = 0; block < blocks; block++) {
       const row = (side * blocks + block) * width;
       const first = step * (block * blockLength + side);
-      const a = (half + first) * size + left + Math.round(slope * first);
-      const b = (half + first + step) * size + left + Math.round(slope * (first + step));
-      const c = (half + first + 2 * step) * size + left + Math.round(slope * (first + 2 * step));
-      const d = (half + first + 3 * step) * size + left + Math.round(slope * (first + 3 * step));
-      for (let i = 0; i < width; i++) {
-        sums[row + i] =
-          (plane[a + i] as number) + (plane[b + i] as number) + (plane[c + i] as number) + (plane[d + i] as number);
+      let a = (half + first) * on + (left + Math.round(slope * first)) * beside;
+      let b = (half + first + step) * on + (left + Math.round(slope * (first + step))) * beside;
+      let c = (half + first + 2 * step) * on + (left + Math.round(slope * (first + 2 * step))) * beside;
+      let d = (half + first + 3 * step) * on + (left + Math.round(slope * (first + 3 * step))) * beside;
+      for (let i = 0; i < width; i++, a += beside, b += beside, c += beside, d += beside) {
+        sums[row + i] = (plane[a] as number) + (plane[b] as number) + (plane[c] as number) + (plane[d] as number);
       }
     }
   }

@@ -15,7 +15,7 @@ import { readFilter } from "./read-filter.ts";
 import { shaftTuning, type ShaftTuning } from "./shaft-tuning.ts";
 import { makeTurnFilter, predictTurn, weighTurn, type TurnFilter } from "./turn-filter.ts";
 import { wantDirections } from "./want-directions.ts";
-import { weighDirections } from "./weigh-directions.ts";
+import { clutterLevel, weighDirections } from "./weigh-directions.ts";
 
 /** What the tracker may be told beforehand; all but the hand has a default. */
 export interface ShaftTrackerOptions {
@@ -44,6 +44,8 @@ export interface ShaftEvidence extends ShaftFinding {
   readonly sweep: Float32Array;
   /** How far what was seen there is more than another look at the same still thing, 0 to 1. */
   readonly novelty: Float32Array;
+  /** What clutter reached there, nats. */
+  readonly clutter: number;
 }
 
 /** Everything the tracker remembers. It is changed in place by `trackShaft`: its arrays are allocated once and used again. */
@@ -119,23 +121,24 @@ export function trackShaft(
   if (!state.leisure) wantDirections(sight.sweep, filter, state.count, tuning);
   if (!lookForShaft(sight, picture, t, body)) {
     likelihood.fill(1);
-    return { state, output: answer(state, { t, hands: null, candidates: [] }, nothing) };
+    return { state, output: answer(state, { t, hands: null, candidates: [] }, nothing, 0) };
   }
   mixArrival(state.arrival, highness(sight.hands.now.height, tuning), filter.arrival);
-  weighDirections(sight.sweep.evidence, sight.novelty, tuning, likelihood);
+  const clutter = clutterLevel(sight.lastSeen, tuning);
+  weighDirections(sight.sweep.evidence, sight.novelty, clutter, tuning, likelihood);
   weighTurn(filter, likelihood);
   const finding = readPicture(state, picture, t);
-  const output = answer(state, finding, sight.sweep.evidence);
+  const output = answer(state, finding, sight.sweep.evidence, clutter);
   if (output.now.status === "tracked") followShaft(sight, output.now);
   return { state, output };
 }
 
 const nothing = new Float32Array(0);
 
-function answer(state: ShaftTrackerState, finding: ShaftFinding, sweep: Float32Array): ShaftOutput {
+function answer(state: ShaftTrackerState, finding: ShaftFinding, sweep: Float32Array, clutter: number): ShaftOutput {
   const { filter, tuning } = state;
   const reading = readFilter(filter.belief, filter.directions, filter.absent, tuning.nearMass);
-  keep(state, finding, sweep);
+  keep(state, finding, sweep, clutter);
   return {
     now: describeShaft(finding, reading, tuning),
     lagged: state.lag === null ? null : takeLagged(state.lag, filter, state.likelihood, finding, state.arrival, tuning),
@@ -161,7 +164,7 @@ function followShaft(sight: ShaftSight, shaft: Extract<ShaftInImage, { status: "
   correctHands(sight.hands, shaft.angle, across, sight.tuning.lineSd, sight.tuning.farthestCorrection);
 }
 
-function keep(state: ShaftTrackerState, finding: ShaftFinding, sweep: Float32Array): void {
+function keep(state: ShaftTrackerState, finding: ShaftFinding, sweep: Float32Array, clutter: number): void {
   if (state.keepEvidence <= 0) return;
   const { evidence } = state;
   evidence.push({
@@ -169,6 +172,7 @@ function keep(state: ShaftTrackerState, finding: ShaftFinding, sweep: Float32Arr
     handed: state.handed,
     sweep: sweep.slice(),
     novelty: sweep.length === 0 ? nothing : state.sight.novelty.slice(),
+    clutter,
   });
   while ((evidence[0]?.t ?? Infinity) < finding.t - state.keepEvidence) evidence.shift();
 }

@@ -6,18 +6,18 @@ const perNat = 3;
 const histogram = new Uint16Array(bins);
 
 /**
- * Likelihood of the picture for each direction of the sweep, against "no shaft there" as 1; 1 where nobody looked. What counts as more than clutter is measured by
- * the picture itself: a level that a tenth of its directions reach, and some more. `novelty`, 0 to 1 for each direction: how
+ * Likelihood of the picture for each direction of the sweep, against "no shaft there" as 1; 1 where nobody looked. `clutter` (`clutterLevel`) is
+ * what has to be surpassed. `novelty`, 0 to 1 for each direction: how
  * far what was seen there is more than another look at the same still thing. A line's peak speaks for the directions about it as well: where
  * exactly it comes out among them is chance, and the fit's business.
  */
 export function weighDirections(
   evidence: Float32Array,
   novelty: Float32Array,
+  clutter: number,
   tuning: ShaftTuning,
   into: Float32Array,
 ): void {
-  const clutter = clutterLevel(evidence, tuning);
   const reach = Math.round((tuning.peakReach * evidence.length) / 360);
   for (let i = 0; i < evidence.length; i++) {
     const value = evidence[i] as number;
@@ -42,7 +42,10 @@ function peakAbout(evidence: Float32Array, direction: number, reach: number): nu
   return peak;
 }
 
-/** Evidence that this picture's clutter reaches by itself. */
+/**
+ * Evidence that clutter reaches by itself, measured by the picture: a level that a tenth of all directions reach, and some more. `evidence` is what was
+ * last seen of each direction; NaN where nobody ever looked.
+ */
 export function clutterLevel(evidence: Float32Array, tuning: ShaftTuning): number {
   histogram.fill(0);
   let looked = 0;
