@@ -30,7 +30,8 @@ export function describeShaft(finding: ShaftFinding, reading: FilterReading, tun
   const { t, hands } = finding;
   if (hands === null) return { status: "lost", t, reason: "no-hands" };
   if (reading.absent > 0.5) return { status: "lost", t, reason: whyUnseen(hands, reading, tuning) };
-  if (reading.mass < tuning.leastMass) return { status: "lost", t, reason: "ambiguous" };
+  if (reading.mass < tuning.leastMass || reading.opposite > tuning.mostOpposite)
+    return { status: "lost", t, reason: "ambiguous" };
   const seen = nearestCandidate(finding.candidates, reading, tuning);
   if (seen === null) return predict(t, hands, reading, tuning);
   const { angle, x, y, end } = seen;

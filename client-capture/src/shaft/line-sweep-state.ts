@@ -20,6 +20,8 @@ export interface LineSweep {
   readonly fresh: Float32Array;
   /** 1 where the evidence is the opposite direction's, of the rod or of the shaft (`borrowFromRod`). */
   readonly borrowed: Uint8Array;
+  /** Half log odds that the head is on this side of the hands rather than on the other; 0 without a rod. */
+  readonly side: Float32Array;
   readonly strip: Strip;
 }
 
@@ -36,6 +38,7 @@ export function makeLineSweep(half: number, tuning: ShaftTuning): LineSweep {
     through: list(),
     fresh: list(),
     borrowed: new Uint8Array(directions),
+    side: list(),
     strip: makeStrip(half),
   };
 }

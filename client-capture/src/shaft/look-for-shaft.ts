@@ -93,19 +93,24 @@ export function lookForShaft(sight: ShaftSight, picture: Picture, t: Millisecond
     awayY: hands.y / work.factor - 0.5 - centreY,
   };
   sweepLines(sweep, window, hands.torso / work.factor, look, tuning);
-  if (sight.rodAlong) borrowFromRod(sweep, tuning.borrowCost);
+  if (sight.rodAlong) borrowFromRod(sweep, tuning);
   rateNovelty(sight, t, still);
   feedBackground(background, work, hands.x, hands.y, elapsed, tuning.backgroundTime);
   return true;
 }
 
-/** A direction that was not looked at for a while is seen anew, however still what lies there. */
+/**
+ * A direction that was not looked at for a while is seen anew, however still what lies there. Which end of a rod hides the other stays so for a while,
+ * moving or not.
+ */
 function rateNovelty({ sweep, novelty, looked, lastSeen, tuning }: ShaftSight, t: Milliseconds, still: number): void {
   for (let i = 0; i < sweep.directions; i++) {
     if (sweep.wanted[i % looked.length] === 0) continue;
     lastSeen[i] = sweep.evidence[i] as number;
-    const since = Math.min(1, (t - (looked[i % looked.length] as number)) / 1000 / tuning.stillLook);
-    novelty[i] = 1 - still * (1 - tuning.stillWeight * since) * (1 - (sweep.fresh[i] as number));
+    const since = (t - (looked[i % looked.length] as number)) / 1000;
+    const anew = tuning.stillWeight * Math.min(1, since / tuning.stillLook);
+    novelty[i] = 1 - still * (1 - anew) * (1 - (sweep.fresh[i] as number));
+    sweep.side[i] = (sweep.side[i] as number) * Math.min(1, since / tuning.sideLook);
   }
   for (let i = 0; i < looked.length; i++) if (sweep.wanted[i] === 1) looked[i] = t;
 }

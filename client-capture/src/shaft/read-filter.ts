@@ -10,6 +10,8 @@ export interface FilterReading {
   /** Standard deviation of the direction among those, radians. */
   spread: number;
   absent: number;
+  /** The same as `mass`, half a turn off. */
+  opposite: number;
 }
 
 /**
@@ -51,7 +53,11 @@ export function readFilter(belief: Float32Array, directions: number, absent: num
     }
   }
   let wide = 0;
-  for (let k = -2 * reach; k <= 2 * reach; k++) wide += column(bestAt + k);
+  let opposite = 0;
+  for (let k = -2 * reach; k <= 2 * reach; k++) {
+    wide += column(bestAt + k);
+    opposite += column(bestAt + directions / 2 + k);
+  }
   const middle = mass > 0 ? mean / mass : 0;
   const variance = mass > 0 ? square / mass - middle * middle : 0;
   return {
@@ -60,5 +66,6 @@ export function readFilter(belief: Float32Array, directions: number, absent: num
     mass: wide,
     spread: Math.sqrt(Math.max(0, variance) + 1 / 12) * step,
     absent,
+    opposite,
   };
 }

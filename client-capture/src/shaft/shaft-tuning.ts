@@ -62,6 +62,15 @@ export const shaftTuning = {
   rodEvidence: 4,
   /** With a rod along the shaft: what evidence on the far side of the hands is worth less than on the near one, nats. */
   borrowCost: 0.3,
+  /**
+   * The same: difference of evidence between the two ends that tells nothing, nats; half log odds a nat beyond it that the stronger end is the head's, and
+   * the most of that. Up: surer of the head's end.
+   */
+  sideUnclear: 4,
+  sideSlope: 0.2,
+  sideMost: 2,
+  /** Seconds after which what tells the two ends apart counts in full again. Up: slower to decide which end is the head's, and to change its mind. */
+  sideLook: 0.5,
   /** Hands' way from their mean place, torso lengths, at which what stands still stops counting. */
   stillReach: 0.12,
   /** How far a line is trusted that lies over a leg, an arm, the trunk, 0 to 1. Up: finds a shaft in front of them, and their edges. */
@@ -116,6 +125,8 @@ export const shaftTuning = {
   nearMass: 0.12,
   /** Least odds of that stretch for an answer. Up: more `lost`, fewer wrong. */
   leastMass: 0.6,
+  /** Most odds of the opposite direction at which an answer is given: half a turn off is worse than none. Up: bolder about which end is the head's. */
+  mostOpposite: 0.04,
   /** How near to the odds' direction a candidate must lie to be the shaft, radians. */
   candidateReach: 0.07,
   /** Widest spread at which the motion alone still gives an answer, and the least error it then states, radians. */

@@ -22,9 +22,9 @@ export function smoothShaft(
   const directions = first.sweep.length;
   const arrival = arrivalOdds(directions, first.handed, tuning);
   const likelihood = new Float32Array(directions);
-  const weighPicture = (filter: TurnFilter, { sweep, novelty, clutter }: ShaftEvidence): void => {
+  const weighPicture = (filter: TurnFilter, { sweep, side, novelty, clutter }: ShaftEvidence): void => {
     if (sweep.length !== directions) return;
-    weighDirections(sweep, novelty, clutter, tuning, likelihood);
+    weighDirections(sweep, side, novelty, clutter, tuning, likelihood);
     weighTurn(filter, likelihood);
   };
   const forward = makeTurnFilter(arrival.low);

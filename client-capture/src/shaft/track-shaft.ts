@@ -44,6 +44,8 @@ export interface ShaftEvidence extends ShaftFinding {
   readonly sweep: Float32Array;
   /** How far what was seen there is more than another look at the same still thing, 0 to 1. */
   readonly novelty: Float32Array;
+  /** Which end is the head's, as the sweep had it. */
+  readonly side: Float32Array;
   /** What clutter reached there, nats. */
   readonly clutter: number;
 }
@@ -125,7 +127,7 @@ export function trackShaft(
   }
   mixArrival(state.arrival, highness(sight.hands.now.height, tuning), filter.arrival);
   const clutter = clutterLevel(sight.lastSeen, tuning);
-  weighDirections(sight.sweep.evidence, sight.novelty, clutter, tuning, likelihood);
+  weighDirections(sight.sweep.evidence, sight.sweep.side, sight.novelty, clutter, tuning, likelihood);
   weighTurn(filter, likelihood);
   const finding = readPicture(state, picture, t);
   const output = answer(state, finding, sight.sweep.evidence, clutter);
@@ -172,6 +174,7 @@ function keep(state: ShaftTrackerState, finding: ShaftFinding, sweep: Float32Arr
     handed: state.handed,
     sweep: sweep.slice(),
     novelty: sweep.length === 0 ? nothing : state.sight.novelty.slice(),
+    side: sweep.length === 0 ? nothing : state.sight.sweep.side.slice(),
     clutter,
   });
   while ((evidence[0]?.t ?? Infinity) < finding.t - state.keepEvidence) evidence.shift();

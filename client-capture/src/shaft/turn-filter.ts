@@ -16,7 +16,7 @@ export interface TurnFilter {
 }
 
 export interface TurnModel {
-  /** Chance per second that the shaft shows up, goes, or takes any direction at all (a flip through end-on). */
+  /** Chance per second that the shaft shows up, goes, or comes out anew in any of the directions of arrival (through end-on). */
   readonly appear: number;
   readonly vanish: number;
   readonly jump: number;
@@ -51,7 +51,7 @@ export function restartTurnFilter(filter: TurnFilter): void {
   for (let i = 0; i < belief.length; i++) belief[i] = (0.5 * (arrival[i % directions] as number)) / turnRates.length;
 }
 
-/** Moves the odds `seconds` on: rates wander, directions turn by their rates, a little goes anywhere. */
+/** Moves the odds `seconds` on: rates wander, directions turn by their rates, a little comes out anew. */
 export function predictTurn(filter: TurnFilter, seconds: number, model: TurnModel): void {
   const { belief, scratch } = filter;
   prepareMixing(filter, seconds, model);
@@ -62,12 +62,11 @@ export function predictTurn(filter: TurnFilter, seconds: number, model: TurnMode
   const present = sum(belief);
   const absent = filter.absent;
   const stay = (1 - jump) * (1 - vanish);
-  const anywhere = (present * jump * (1 - vanish)) / belief.length;
-  const arriving = (absent * appear) / turnRates.length;
+  const arriving = (absent * appear + present * jump * (1 - vanish)) / turnRates.length;
   const { arrival, directions } = filter;
   for (let rate = 0, at = 0; rate < turnRates.length; rate++) {
     for (let i = 0; i < directions; i++, at++) {
-      belief[at] = (belief[at] as number) * stay + anywhere + arriving * (arrival[i] as number);
+      belief[at] = (belief[at] as number) * stay + arriving * (arrival[i] as number);
     }
   }
   filter.absent = absent * (1 - appear) + present * vanish;
@@ -82,7 +81,6 @@ export function predictTurnBack(filter: TurnFilter, seconds: number, model: Turn
   prepareMixing(filter, seconds, model);
   prepareKernels(filter, seconds, model, -1);
   const { jump, vanish, appear } = chances(seconds, model);
-  const anywhere = sum(belief) / belief.length;
   let arriving = 0;
   for (let i = 0; i < belief.length; i++) {
     arriving += (belief[i] as number) * (filter.arrival[i % filter.directions] as number);
@@ -92,7 +90,7 @@ export function predictTurnBack(filter: TurnFilter, seconds: number, model: Turn
   turnDirections(filter, seconds, -1, belief, scratch);
   mixRates(filter, scratch, belief, true);
   const stay = (1 - jump) * (1 - vanish);
-  const rest = anywhere * jump * (1 - vanish) + absent * vanish;
+  const rest = arriving * jump * (1 - vanish) + absent * vanish;
   for (let i = 0; i < belief.length; i++) belief[i] = (belief[i] as number) * stay + rest;
   filter.absent = absent * (1 - appear) + arriving * appear;
 }

@@ -13,6 +13,7 @@ const histogram = new Uint16Array(bins);
  */
 export function weighDirections(
   evidence: Float32Array,
+  side: Float32Array,
   novelty: Float32Array,
   clutter: number,
   tuning: ShaftTuning,
@@ -26,7 +27,7 @@ export function weighDirections(
       continue;
     }
     const height = tuning.evidenceWeight * (peakAbout(evidence, i, reach) - clutter);
-    const gain = (novelty[i] as number) * Math.min(height, tuning.evidenceCap);
+    const gain = (novelty[i] as number) * Math.min(height, tuning.evidenceCap) + (side[i] as number);
     into[i] = 1 - tuning.seenChance + tuning.seenChance * Math.exp(gain);
   }
 }
