@@ -1,5 +1,8 @@
 import type { Handed } from "@overcue/shared-geometry/station";
 import type { ShaftTuning } from "./shaft-tuning.ts";
+import type { TurnFilter } from "./turn-filter.ts";
+
+type ArrivingFilter = Pick<TurnFilter, "arrival" | "renewal">;
 
 /** Odds over the directions of where a shaft first shows up, each summing to 1: with the hands low, as at address, and with the hands high. */
 export interface ArrivalOdds {
@@ -23,9 +26,14 @@ export function arrivalOdds(directions: number, handed: Handed, tuning: ShaftTun
   };
 }
 
-/** The odds for hands that are `height` high, 0 low to 1 high, into `into`. */
-export function mixArrival({ low, high }: ArrivalOdds, height: number, into: Float32Array): void {
-  for (let i = 0; i < into.length; i++) {
-    into[i] = (low[i] as number) * (1 - height) + (high[i] as number) * height;
+/**
+ * The odds for hands that are `height` high, 0 low to 1 high, into the filter's. A shaft that was there comes out anew in any direction where the hands
+ * are low (address, impact and finish are all that), and where shafts are seen where they are high.
+ */
+export function mixArrival({ low, high }: ArrivalOdds, height: number, { arrival, renewal }: ArrivingFilter): void {
+  for (let i = 0; i < arrival.length; i++) {
+    const up = (high[i] as number) * height;
+    arrival[i] = (low[i] as number) * (1 - height) + up;
+    renewal[i] = (1 - height) / renewal.length + up;
   }
 }

@@ -3,34 +3,41 @@ import type { ShaftTuning } from "./shaft-tuning.ts";
 
 /**
  * With a rod along the shaft and out of the butt, what is seen on one side of the hands may be either end of the same straight thing. Each
- * direction therefore borrows its opposite's evidence, less a little, where that is the stronger. The shaft is the longer end and the less hidden one: the side
- * with clearly more evidence is the head's, by odds that go to `sweep.side`.
+ * direction therefore borrows its opposite's evidence where that is the stronger. The shaft is the longer end and the less hidden one: the side
+ * with clearly more evidence is the head's, by odds that go to `sweep.side`. `torso` in working pixels.
  */
-export function borrowFromRod(sweep: LineSweep, tuning: ShaftTuning): void {
+export function borrowFromRod(sweep: LineSweep, torso: number, tuning: ShaftTuning): void {
   const half = sweep.directions / 2;
   const { evidence, borrowed, side } = sweep;
   for (let i = 0; i < half; i++) {
     const near = evidence[i] as number;
     const far = evidence[i + half] as number;
-    const odds = sideOdds(near, far, tuning);
+    const seen = (sweep.end[near > far ? i : i + half] as number) / torso;
+    const odds = sideOdds(near, far, seen, tuning);
     side[i] = odds;
     side[i + half] = -odds;
     borrowed[i] = 0;
     borrowed[i + half] = 0;
-    if (far - tuning.borrowCost > near) borrow(sweep, i, i + half, tuning.borrowCost);
-    else if (near - tuning.borrowCost > far) borrow(sweep, i + half, i, tuning.borrowCost);
+    if (far > near) borrow(sweep, i, i + half);
+    else if (near > far) borrow(sweep, i + half, i);
   }
 }
 
-/** Half the log odds of the head's being on the near side; 0 where nobody looked, or neither side shows anything. */
-function sideOdds(near: number, far: number, tuning: ShaftTuning): number {
+/**
+ * Half the log odds of the head's being on the near side; 0 where nobody looked, or neither side shows anything. `seen`: how far the stronger side is
+ * seen, torso lengths. Where that is short the thing points at the camera or away from it, and the nearer end looks the longer.
+ */
+function sideOdds(near: number, far: number, seen: number, tuning: ShaftTuning): number {
   if (!(Math.max(near, far) > tuning.leastEvidence)) return 0;
-  const clear = Math.max(0, Math.abs(near - far) - tuning.sideUnclear);
+  const clear = Math.max(
+    0,
+    Math.abs(near - far) - (seen > tuning.sideLong ? tuning.sideUnclear : tuning.sideUnclearShort),
+  );
   return Math.sign(near - far) * Math.min(tuning.sideMost, tuning.sideSlope * clear);
 }
 
-function borrow(sweep: LineSweep, into: number, from: number, cost: number): void {
+function borrow(sweep: LineSweep, into: number, from: number): void {
   sweep.borrowed[into] = 1;
-  sweep.evidence[into] = (sweep.evidence[from] as number) - cost;
+  sweep.evidence[into] = sweep.evidence[from] as number;
   sweep.fresh[into] = sweep.fresh[from] as number;
 }

@@ -20,6 +20,8 @@ export interface ShaftFinding {
     readonly high: number;
   } | null;
   readonly candidates: readonly FittedCandidate[];
+  /** How far the shaft was seen at its length, 0 to 1; 0 where the odds do not say which line it is. */
+  readonly long: number;
 }
 
 /**

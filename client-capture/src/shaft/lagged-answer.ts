@@ -63,8 +63,8 @@ export function takeLagged(
     const earlier = slots[(memory.count - back - 1) % slots.length];
     if (later === undefined || earlier === undefined) return null;
     weighTurn(backward, later.likelihood);
-    mixArrival(arrival, earlier.finding.hands?.high ?? 0, backward.arrival);
-    predictTurnBack(backward, (later.t - earlier.t) / 1000, tuning);
+    mixArrival(arrival, earlier.finding.hands?.high ?? 0, backward);
+    predictTurnBack(backward, (later.t - earlier.t) / 1000, earlier.finding.long, tuning);
   }
   const oldest = slots[memory.count % slots.length];
   if (oldest === undefined) return null;

@@ -93,7 +93,7 @@ export function lookForShaft(sight: ShaftSight, picture: Picture, t: Millisecond
     awayY: hands.y / work.factor - 0.5 - centreY,
   };
   sweepLines(sweep, window, hands.torso / work.factor, look, tuning);
-  if (sight.rodAlong) borrowFromRod(sweep, tuning);
+  if (sight.rodAlong) borrowFromRod(sweep, hands.torso / work.factor, tuning);
   rateNovelty(sight, t, still);
   feedBackground(background, work, hands.x, hands.y, elapsed, tuning.backgroundTime);
   return true;

@@ -60,14 +60,14 @@ export const shaftTuning = {
   /** With the rod's colour known: share of the far side's evidence that speaks for a line, and what makes the rod count as seen, nats. */
   rodThroughWeight: 0.5,
   rodEvidence: 4,
-  /** With a rod along the shaft: what evidence on the far side of the hands is worth less than on the near one, nats. */
-  borrowCost: 0.3,
   /**
-   * The same: difference of evidence between the two ends that tells nothing, nats; half log odds a nat beyond it that the stronger end is the head's, and
-   * the most of that. Up: surer of the head's end.
+   * With a rod along the shaft: difference of evidence between the two ends that tells nothing, nats, where the stronger one is seen farther out than so many torso
+   * lengths, and where it is not; half log odds a nat beyond it that the stronger end is the head's, and the most of that. Up: slower (the first three) or surer to tell the head's end.
    */
-  sideUnclear: 4,
-  sideSlope: 0.2,
+  sideUnclear: 3,
+  sideUnclearShort: 8,
+  sideLong: 1.5,
+  sideSlope: 0.25,
   sideMost: 2,
   /** Seconds after which what tells the two ends apart counts in full again. Up: slower to decide which end is the head's, and to change its mind. */
   sideLook: 0.5,
@@ -105,6 +105,10 @@ export const shaftTuning = {
   vanish: 0.25,
   /** Chance per second of taking any direction at once (through end-on). */
   jump: 1.5,
+  /** The same where the shaft is seen long: from so many torso lengths on it counts as that in part, and from so many wholly. */
+  jumpLong: 0.15,
+  longFrom: 0.6,
+  longTo: 1.1,
   /** Where a shaft shows up: share that comes out anywhere, and how narrowly the rest lies about address. */
   arrivalAnywhere: 0.25,
   arrivalNarrowness: 8,

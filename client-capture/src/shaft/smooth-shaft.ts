@@ -32,8 +32,8 @@ export function smoothShaft(
   const absents: number[] = [];
   evidence.forEach((each, i) => {
     const before = evidence[i - 1];
-    mixArrival(arrival, before?.hands?.high ?? 0, forward.arrival);
-    if (before !== undefined) predictTurn(forward, (each.t - before.t) / 1000, tuning);
+    mixArrival(arrival, before?.hands?.high ?? 0, forward);
+    if (before !== undefined) predictTurn(forward, (each.t - before.t) / 1000, before.long, tuning);
     weighPicture(forward, each);
     beliefs.push(forward.belief.slice());
     absents.push(forward.absent);
@@ -51,8 +51,8 @@ export function smoothShaft(
     const before = evidence[i - 1];
     if (before === undefined) break;
     weighPicture(backward, each);
-    mixArrival(arrival, before.hands?.high ?? 0, backward.arrival);
-    predictTurnBack(backward, (each.t - before.t) / 1000, tuning);
+    mixArrival(arrival, before.hands?.high ?? 0, backward);
+    predictTurnBack(backward, (each.t - before.t) / 1000, before.long, tuning);
   }
   return answers.reverse();
 }

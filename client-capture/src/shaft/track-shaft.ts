@@ -11,7 +11,8 @@ import { makeLagMemory, takeLagged, type LagMemory } from "./lagged-answer.ts";
 import { lookForShaft, openSight, type ShaftSight } from "./look-for-shaft.ts";
 import { arrivalOdds, mixArrival, type ArrivalOdds } from "./arrival-odds.ts";
 import { correctHands } from "./predict-hands.ts";
-import { readFilter } from "./read-filter.ts";
+import { readFilter, type FilterReading } from "./read-filter.ts";
+import { seenLong } from "./seen-long.ts";
 import { shaftTuning, type ShaftTuning } from "./shaft-tuning.ts";
 import { makeTurnFilter, predictTurn, weighTurn, type TurnFilter } from "./turn-filter.ts";
 import { wantDirections } from "./want-directions.ts";
@@ -65,6 +66,8 @@ export interface ShaftTrackerState {
   readonly evidence: ShaftEvidence[];
   t: Milliseconds | null;
   count: number;
+  /** How far the shaft was seen at its length in the last picture, 0 to 1. */
+  long: number;
 }
 
 export interface ShaftInput {
@@ -102,11 +105,17 @@ export function startShaftTracker(options: ShaftTrackerOptions): ShaftTrackerSta
     likelihood: new Float32Array(sight.sweep.directions),
     lag:
       options.lagged === true
-        ? makeLagMemory(tuning.lag, makeTurnFilter(arrival.low), { t: milliseconds(0), hands: null, candidates: [] })
+        ? makeLagMemory(tuning.lag, makeTurnFilter(arrival.low), {
+            t: milliseconds(0),
+            hands: null,
+            candidates: [],
+            long: 0,
+          })
         : null,
     evidence: [],
     t: null,
     count: 0,
+    long: 0,
   };
 }
 
@@ -117,29 +126,37 @@ export function trackShaft(
 ): { state: ShaftTrackerState; output: ShaftOutput } {
   const { t, picture, body } = input;
   const { sight, filter, likelihood, tuning } = state;
-  if (state.t !== null) predictTurn(filter, Math.max(0, t - state.t) / 1000, tuning);
+  if (state.t !== null) predictTurn(filter, Math.max(0, t - state.t) / 1000, state.long, tuning);
   state.t = t;
   state.count++;
   if (!state.leisure) wantDirections(sight.sweep, filter, state.count, tuning);
   if (!lookForShaft(sight, picture, t, body)) {
     likelihood.fill(1);
-    return { state, output: answer(state, { t, hands: null, candidates: [] }, nothing, 0) };
+    const reading = readFilter(filter.belief, filter.directions, filter.absent, tuning.nearMass);
+    return { state, output: answer(state, { t, hands: null, candidates: [], long: 0 }, nothing, 0, reading) };
   }
-  mixArrival(state.arrival, highness(sight.hands.now.height, tuning), filter.arrival);
+  mixArrival(state.arrival, highness(sight.hands.now.height, tuning), filter);
   const clutter = clutterLevel(sight.lastSeen, tuning);
   weighDirections(sight.sweep.evidence, sight.sweep.side, sight.novelty, clutter, tuning, likelihood);
   weighTurn(filter, likelihood);
-  const finding = readPicture(state, picture, t);
-  const output = answer(state, finding, sight.sweep.evidence, clutter);
+  const reading = readFilter(filter.belief, filter.directions, filter.absent, tuning.nearMass);
+  const finding = readPicture(state, picture, t, reading);
+  state.long = finding.long;
+  const output = answer(state, finding, sight.sweep.evidence, clutter, reading);
   if (output.now.status === "tracked") followShaft(sight, output.now);
   return { state, output };
 }
 
 const nothing = new Float32Array(0);
 
-function answer(state: ShaftTrackerState, finding: ShaftFinding, sweep: Float32Array, clutter: number): ShaftOutput {
+function answer(
+  state: ShaftTrackerState,
+  finding: ShaftFinding,
+  sweep: Float32Array,
+  clutter: number,
+  reading: FilterReading,
+): ShaftOutput {
   const { filter, tuning } = state;
-  const reading = readFilter(filter.belief, filter.directions, filter.absent, tuning.nearMass);
   keep(state, finding, sweep, clutter);
   return {
     now: describeShaft(finding, reading, tuning),
@@ -147,13 +164,23 @@ function answer(state: ShaftTrackerState, finding: ShaftFinding, sweep: Float32A
   };
 }
 
-function readPicture(state: ShaftTrackerState, picture: Picture, t: Milliseconds): ShaftFinding {
+function readPicture(
+  state: ShaftTrackerState,
+  picture: Picture,
+  t: Milliseconds,
+  reading: FilterReading,
+): ShaftFinding {
   const { sight, tuning } = state;
   const most = state.leisure ? tuning.candidatesAtLeisure : tuning.candidates;
   const candidates = findCandidates(sight.sweep, most, tuning).map((each) => fitCandidate(sight, picture, each));
   const { x, y, torso, seen, height } = sight.hands.now;
   const inside = x >= 0 && y >= 0 && x < picture.width && y < picture.height;
-  return { t, hands: { x, y, torso, seen, inside, high: highness(height, tuning) }, candidates };
+  return {
+    t,
+    hands: { x, y, torso, seen, inside, high: highness(height, tuning) },
+    candidates,
+    long: seenLong(candidates, reading, torso, tuning),
+  };
 }
 
 const highness = (height: number, { highFrom, highTo }: ShaftTuning): number =>

@@ -10,16 +10,20 @@ export interface TurnFilter {
   absent: number;
   /** Odds of the direction in which a shaft shows up, summing to 1; the owner changes them as the hands go. */
   readonly arrival: Float32Array;
+  /** The same of the direction in which a shaft that was there comes out anew. */
+  readonly renewal: Float32Array;
   readonly scratch: Float32Array;
   readonly kernel: Float32Array;
   readonly mixing: Float32Array;
 }
 
 export interface TurnModel {
-  /** Chance per second that the shaft shows up, goes, or comes out anew in any of the directions of arrival (through end-on). */
+  /** Chance per second that the shaft shows up, goes, or comes out anew in another direction (through end-on). */
   readonly appear: number;
   readonly vanish: number;
   readonly jump: number;
+  /** The same chance where the shaft is seen at its length. */
+  readonly jumpLong: number;
   /** Wander of the rate, in steps of the rate ladder per square root of a second. */
   readonly rateWander: number;
   /** Wander of the direction that no rate explains, radians per square root of a second, and at least per picture. */
@@ -37,6 +41,7 @@ export function makeTurnFilter(arrival: Float32Array): TurnFilter {
     belief: new Float32Array(cells),
     absent: 0.5,
     arrival: arrival.slice(),
+    renewal: new Float32Array(directions).fill(1 / directions),
     scratch: new Float32Array(cells),
     kernel: new Float32Array(turnRates.length * (2 * widest + 1)),
     mixing: new Float32Array(turnRates.length * turnRates.length),
@@ -51,22 +56,26 @@ export function restartTurnFilter(filter: TurnFilter): void {
   for (let i = 0; i < belief.length; i++) belief[i] = (0.5 * (arrival[i % directions] as number)) / turnRates.length;
 }
 
-/** Moves the odds `seconds` on: rates wander, directions turn by their rates, a little comes out anew. */
-export function predictTurn(filter: TurnFilter, seconds: number, model: TurnModel): void {
+/**
+ * Moves the odds `seconds` on: rates wander, directions turn by their rates, a little comes out anew. `long`, 0 to 1: how far the shaft was seen at its length, so that
+ * it cannot have come out anew.
+ */
+export function predictTurn(filter: TurnFilter, seconds: number, long: number, model: TurnModel): void {
   const { belief, scratch } = filter;
   prepareMixing(filter, seconds, model);
   prepareKernels(filter, seconds, model, 1);
   mixRates(filter, belief, scratch, false);
   turnDirections(filter, seconds, 1, scratch, belief);
-  const { jump, vanish, appear } = chances(seconds, model);
+  const { jump, vanish, appear } = chances(seconds, long, model);
   const present = sum(belief);
   const absent = filter.absent;
   const stay = (1 - jump) * (1 - vanish);
-  const arriving = (absent * appear + present * jump * (1 - vanish)) / turnRates.length;
-  const { arrival, directions } = filter;
+  const arriving = (absent * appear) / turnRates.length;
+  const anew = (present * jump * (1 - vanish)) / turnRates.length;
+  const { arrival, renewal, directions } = filter;
   for (let rate = 0, at = 0; rate < turnRates.length; rate++) {
     for (let i = 0; i < directions; i++, at++) {
-      belief[at] = (belief[at] as number) * stay + arriving * (arrival[i] as number);
+      belief[at] = (belief[at] as number) * stay + arriving * (arrival[i] as number) + anew * (renewal[i] as number);
     }
   }
   filter.absent = absent * (1 - appear) + present * vanish;
@@ -76,27 +85,34 @@ export function predictTurn(filter: TurnFilter, seconds: number, model: TurnMode
  * The same step seen from its end (the adjoint of `predictTurn`), for the backward half of a full pass: `belief` and `absent` hold how
  * likely the later pictures are from each state, up to a common factor.
  */
-export function predictTurnBack(filter: TurnFilter, seconds: number, model: TurnModel): void {
+export function predictTurnBack(filter: TurnFilter, seconds: number, long: number, model: TurnModel): void {
   const { belief, scratch } = filter;
   prepareMixing(filter, seconds, model);
   prepareKernels(filter, seconds, model, -1);
-  const { jump, vanish, appear } = chances(seconds, model);
+  const { jump, vanish, appear } = chances(seconds, long, model);
   let arriving = 0;
+  let anew = 0;
   for (let i = 0; i < belief.length; i++) {
     arriving += (belief[i] as number) * (filter.arrival[i % filter.directions] as number);
+    anew += (belief[i] as number) * (filter.renewal[i % filter.directions] as number);
   }
   arriving /= turnRates.length;
+  anew /= turnRates.length;
   const absent = filter.absent;
   turnDirections(filter, seconds, -1, belief, scratch);
   mixRates(filter, scratch, belief, true);
   const stay = (1 - jump) * (1 - vanish);
-  const rest = arriving * jump * (1 - vanish) + absent * vanish;
+  const rest = anew * jump * (1 - vanish) + absent * vanish;
   for (let i = 0; i < belief.length; i++) belief[i] = (belief[i] as number) * stay + rest;
   filter.absent = absent * (1 - appear) + arriving * appear;
 }
 
-const chances = (seconds: number, model: TurnModel): { jump: number; vanish: number; appear: number } => ({
-  jump: 1 - Math.exp(-model.jump * seconds),
+const chances = (
+  seconds: number,
+  long: number,
+  model: TurnModel,
+): { jump: number; vanish: number; appear: number } => ({
+  jump: 1 - Math.exp(-(model.jump * (1 - long) + model.jumpLong * long) * seconds),
   vanish: 1 - Math.exp(-model.vanish * seconds),
   appear: 1 - Math.exp(-model.appear * seconds),
 });

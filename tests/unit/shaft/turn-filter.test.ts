@@ -25,7 +25,7 @@ const total = (filter: TurnFilter): number => filter.belief.reduce((sum, value) 
 test.each([0.004, 0.016, 0.033, 0.2])("T13 moving the odds on by %f s keeps their sum", (seconds) => {
   const filter = randomFilter(3);
   const before = total(filter);
-  predictTurn(filter, seconds, shaftTuning);
+  predictTurn(filter, seconds, 0.3, shaftTuning);
   expect(total(filter)).toBeCloseTo(before, 3);
 });
 
@@ -33,9 +33,9 @@ test.each([0.004, 0.033, 0.2])("T14 the step back is the adjoint of the step on 
   const forward = randomFilter(1);
   const later = randomFilter(2);
   const start = { ...forward, belief: forward.belief.slice() };
-  predictTurn(forward, seconds, shaftTuning);
+  predictTurn(forward, seconds, 0.3, shaftTuning);
   const here = dot(forward, later);
-  predictTurnBack(later, seconds, shaftTuning);
+  predictTurnBack(later, seconds, 0.3, shaftTuning);
   expect(dot(start, later) / here).toBeCloseTo(1, 2);
 });
 
@@ -46,7 +46,7 @@ test("T15 what is not seen coasts on at its rate", () => {
   // The ladder's rate of 6 rad/s (index 15), pointing at 0.
   filter.belief[15 * 240] = 1;
   for (let i = 0; i < 6; i++)
-    predictTurn(filter, 1 / 60, { ...shaftTuning, jump: 0, vanish: 0, appear: 0, rateWander: 0 });
+    predictTurn(filter, 1 / 60, 0, { ...shaftTuning, jump: 0, vanish: 0, appear: 0, rateWander: 0 });
   let best = 0;
   const column = (at: number): number => {
     let sum = 0;
