@@ -54,7 +54,10 @@ export function fitCandidate(sight: ShaftSight, picture: Picture, candidate: Can
     y: line.y + Math.sin(line.angle) * along,
     sweepAngle: candidate.angle,
     angle: wrapAngle(radians(borrowed ? line.angle + Math.PI : line.angle)),
-    angleSd: Math.hypot(fitted ? fit.angleSd : tuning.unfittedSd, beside ? tuning.rodSd : 0),
+    angleSd: Math.hypot(
+      fitted ? fit.angleSd : tuning.unfittedSd,
+      beside ? Math.hypot(tuning.rodSd, tuning.rodPixels / hands.torso) : 0,
+    ),
     acrossSd: Math.hypot(
       fitted ? fit.acrossSd : 2 * work.factor,
       hands.torso * (beside ? tuning.rodAcross : tuning.leastAcross),

@@ -70,7 +70,7 @@ export const shaftTuning = {
   sideSlope: 0.25,
   sideMost: 2,
   /** Seconds after which what tells the two ends apart counts in full again. Up: slower to decide which end is the head's, and to change its mind. */
-  sideLook: 0.5,
+  sideLook: 0.3,
   /** Hands' way from their mean place, torso lengths, at which what stands still stops counting. */
   stillReach: 0.12,
   /** How far a line is trusted that lies over a leg, an arm, the trunk, 0 to 1. Up: finds a shaft in front of them, and their edges. */
@@ -117,7 +117,7 @@ export const shaftTuning = {
   /** The same for hands held high: seldom seen so, and much less certain. */
   highDirection: -1.75,
   highNarrowness: 2,
-  highAnywhere: 0.3,
+  highAnywhere: 0.1,
   /** How high the hands are from hips (0) to shoulders (1) where they begin to count as high, and where they wholly do. */
   highFrom: 0.35,
   highTo: 0.85,
@@ -142,6 +142,8 @@ export const shaftTuning = {
   unfittedSd: 0.03,
   /** Error of the angle and across (torso lengths) where a rod seems to lie beside the shaft; across without one. */
   rodSd: 0.008,
+  /** The same, picture pixels across a torso's length: a rod and a shaft that the picture cannot tell apart pull the line to and fro. */
+  rodPixels: 1.2,
   rodAcross: 0.018,
   leastAcross: 0.005,
   /** Error at no odds at all for the direction shown, radians; it counts by the odds that are elsewhere. */
