@@ -22,6 +22,8 @@ export interface ShaftFinding {
   readonly candidates: readonly FittedCandidate[];
   /** How far the shaft was seen at its length, 0 to 1; 0 where the odds do not say which line it is. */
   readonly long: number;
+  /** The longest that the shaft can look by what was seen of it before, torso lengths. */
+  readonly longest: number;
 }
 
 /**
@@ -31,11 +33,12 @@ export interface ShaftFinding {
 export function describeShaft(finding: ShaftFinding, reading: FilterReading, tuning: ShaftTuning): ShaftInImage {
   const { t, hands } = finding;
   if (hands === null) return { status: "lost", t, reason: "no-hands" };
-  if (reading.absent > 0.5) return { status: "lost", t, reason: whyUnseen(hands, reading, tuning) };
+  if (reading.absent > 0.5) return { status: "lost", t, reason: whyUnseen(hands, finding.longest, reading, tuning) };
   if (reading.mass < tuning.leastMass || reading.opposite > tuning.mostOpposite)
     return { status: "lost", t, reason: "ambiguous" };
   const seen = nearestCandidate(finding.candidates, reading, tuning);
-  if (seen === null) return predict(t, hands, reading, tuning);
+  if (seen === null) return predict(finding, hands, reading, tuning);
+  if (isEndOn(seen, finding.longest * hands.torso, hands.torso, tuning)) return { status: "lost", t, reason: "end-on" };
   const { angle, x, y, end } = seen;
   const tip = imagePoint(x + Math.cos(angle) * end, y + Math.sin(angle) * end);
   return {
@@ -44,7 +47,15 @@ export function describeShaft(finding: ShaftFinding, reading: FilterReading, tun
     grip: imagePoint(x, y),
     head: seen.headHidden ? null : tip,
     angle: radians(angle),
-    sd: radians(Math.hypot(seen.angleSd, tuning.leastSd, blurSd(reading, tuning), tuning.doubtSd * (1 - reading.mass))),
+    sd: radians(
+      Math.hypot(
+        seen.angleSd,
+        tuning.leastSd,
+        blurSd(reading, tuning),
+        shortSd(end / hands.torso, tuning),
+        tuning.doubtSd * (1 - reading.mass),
+      ),
+    ),
     angularRate: radiansPerSecond(reading.rate),
     offsetSd: pixels(seen.acrossSd),
     headSd: seen.headHidden
@@ -57,13 +68,26 @@ export function describeShaft(finding: ShaftFinding, reading: FilterReading, tun
 /** A turning shaft is a fan: its middle is less sure, the wider the fan may be. */
 const blurSd = (reading: FilterReading, tuning: ShaftTuning): number => Math.abs(reading.rate) * tuning.blurSeconds;
 
+/**
+ * A shaft that points at the camera or away from it is a dot: a stub without a head, less than a hand's breadth of line, or a line far longer than the
+ * shaft can have grown is something else.
+ */
+function isEndOn(seen: FittedCandidate, longest: number, torso: number, tuning: ShaftTuning): boolean {
+  const least = seen.headHidden ? tuning.leastHeadless : tuning.leastLength;
+  return seen.end < least * torso || seen.end > longest;
+}
+
+/** Nearly end-on the head's width and the shaft's bow turn the line that is seen away from the shaft's. */
+const shortSd = (length: number, { shortFrom, shortTo, shortMost }: ShaftTuning): number =>
+  shortMost * Math.max(0, Math.min(1, (shortFrom - length) / (shortFrom - shortTo)));
+
 function predict(
-  t: Milliseconds,
+  { t, longest }: ShaftFinding,
   hands: NonNullable<ShaftFinding["hands"]>,
   reading: FilterReading,
   tuning: ShaftTuning,
 ): ShaftInImage {
-  const reason = whyUnseen(hands, reading, tuning);
+  const reason = whyUnseen(hands, longest, reading, tuning);
   if (reading.spread > tuning.predictedSpread) return { status: "lost", t, reason };
   return {
     status: "predicted",
@@ -82,11 +106,13 @@ function predict(
 
 function whyUnseen(
   hands: NonNullable<ShaftFinding["hands"]>,
+  longest: number,
   reading: FilterReading,
   tuning: ShaftTuning,
 ): ShaftReason {
   if (!hands.inside) return "out-of-picture";
   if (reading.absent < 0.9 && Math.abs(reading.rate) > tuning.fastRate) return "blurred-away";
+  if (longest < tuning.endOnUnder) return "end-on";
   if (hands.seen < tuning.handsSeen) return "hands-hidden";
   return "no-line-found";
 }

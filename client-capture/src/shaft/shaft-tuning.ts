@@ -109,6 +109,26 @@ export const shaftTuning = {
   jumpLong: 0.15,
   longFrom: 0.6,
   longTo: 1.1,
+  /**
+   * Least length of a line that can be the shaft, torso lengths, and of one whose head end does not show: what is shorter is taken to be end-on. Up: more
+   * `lost` about end-on, fewer wrong.
+   */
+  leastLength: 0.4,
+  leastHeadless: 1,
+  /** Error added to a line of `shortTo` torso lengths or less, radians, falling to none at `shortFrom`. */
+  shortMost: 0.05,
+  shortTo: 0.65,
+  shortFrom: 0.9,
+  /**
+   * How the longest plausible length grows after the shaft was last seen: torso lengths at once, a second, and for each radian of its turning rate; and the
+   * seconds after which nothing is known of it any more. Up: sooner found after end-on, more taken for it.
+   */
+  growAtOnce: 0.4,
+  growSlow: 1.5,
+  growFast: 3,
+  growMemory: 0.5,
+  /** Under this plausible length an unseen shaft is put down to being end-on, torso lengths. */
+  endOnUnder: 1.3,
   /** Where a shaft shows up: share that comes out anywhere, and how narrowly the rest lies about address. */
   arrivalAnywhere: 0.25,
   arrivalNarrowness: 8,

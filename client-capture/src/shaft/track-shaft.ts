@@ -10,6 +10,7 @@ import type { RodColour } from "./learn-rod-colour.ts";
 import { makeLagMemory, takeLagged, type LagMemory } from "./lagged-answer.ts";
 import { lookForShaft, openSight, type ShaftSight } from "./look-for-shaft.ts";
 import { arrivalOdds, mixArrival, type ArrivalOdds } from "./arrival-odds.ts";
+import { longestPlausible, type SeenLength } from "./longest-plausible.ts";
 import { correctHands } from "./predict-hands.ts";
 import { readFilter, type FilterReading } from "./read-filter.ts";
 import { seenLong } from "./seen-long.ts";
@@ -68,6 +69,7 @@ export interface ShaftTrackerState {
   count: number;
   /** How far the shaft was seen at its length in the last picture, 0 to 1. */
   long: number;
+  readonly length: SeenLength;
 }
 
 export interface ShaftInput {
@@ -110,12 +112,14 @@ export function startShaftTracker(options: ShaftTrackerOptions): ShaftTrackerSta
             hands: null,
             candidates: [],
             long: 0,
+            longest: Infinity,
           })
         : null,
     evidence: [],
     t: null,
     count: 0,
     long: 0,
+    length: { length: 0, rate: 0, t: null },
   };
 }
 
@@ -133,7 +137,10 @@ export function trackShaft(
   if (!lookForShaft(sight, picture, t, body)) {
     likelihood.fill(1);
     const reading = readFilter(filter.belief, filter.directions, filter.absent, tuning.nearMass);
-    return { state, output: answer(state, { t, hands: null, candidates: [], long: 0 }, nothing, 0, reading) };
+    return {
+      state,
+      output: answer(state, { t, hands: null, candidates: [], long: 0, longest: Infinity }, nothing, 0, reading),
+    };
   }
   mixArrival(state.arrival, highness(sight.hands.now.height, tuning), filter);
   const clutter = clutterLevel(sight.lastSeen, tuning);
@@ -143,7 +150,7 @@ export function trackShaft(
   const finding = readPicture(state, picture, t, reading);
   state.long = finding.long;
   const output = answer(state, finding, sight.sweep.evidence, clutter, reading);
-  if (output.now.status === "tracked") followShaft(sight, output.now);
+  if (output.now.status === "tracked") followShaft(state, output.now);
   return { state, output };
 }
 
@@ -174,22 +181,29 @@ function readPicture(
   const most = state.leisure ? tuning.candidatesAtLeisure : tuning.candidates;
   const candidates = findCandidates(sight.sweep, most, tuning).map((each) => fitCandidate(sight, picture, each));
   const { x, y, torso, seen, height } = sight.hands.now;
+  const longest = longestPlausible(state.length, t, tuning);
   const inside = x >= 0 && y >= 0 && x < picture.width && y < picture.height;
   return {
     t,
     hands: { x, y, torso, seen, inside, high: highness(height, tuning) },
     candidates,
-    long: seenLong(candidates, reading, torso, tuning),
+    long: seenLong(candidates, reading, torso, longest, tuning),
+    longest,
   };
 }
 
 const highness = (height: number, { highFrom, highTo }: ShaftTuning): number =>
   Math.max(0, Math.min(1, (height - highFrom) / (highTo - highFrom)));
 
-/** Lets the shaft's line pull the hands onto itself, across the line. */
-function followShaft(sight: ShaftSight, shaft: Extract<ShaftInImage, { status: "tracked" }>): void {
+/** Lets the shaft's line pull the hands onto itself, across the line, and remembers how long it looks. */
+function followShaft({ sight, length }: ShaftTrackerState, shaft: Extract<ShaftInImage, { status: "tracked" }>): void {
   const { x, y } = sight.hands.now;
   const across = -Math.sin(shaft.angle) * (shaft.grip.x - x) + Math.cos(shaft.angle) * (shaft.grip.y - y);
+  if (shaft.head !== null) {
+    length.length = Math.hypot(shaft.head.x - shaft.grip.x, shaft.head.y - shaft.grip.y) / sight.hands.now.torso;
+    length.rate = shaft.angularRate;
+    length.t = shaft.t;
+  }
   correctHands(sight.hands, shaft.angle, across, sight.tuning.lineSd, sight.tuning.farthestCorrection);
 }
 

@@ -179,7 +179,14 @@ describe("time", () => {
 
   test("T11 nothing to smooth gives nothing, and pictures without hands stay lost", () => {
     expect(smoothShaft([])).toEqual([]);
-    const blind = { t: milliseconds(5), handed: "right", hands: null, candidates: [], long: 0 } as const;
+    const blind = {
+      t: milliseconds(5),
+      handed: "right",
+      hands: null,
+      candidates: [],
+      long: 0,
+      longest: Infinity,
+    } as const;
     expect(
       smoothShaft([
         { ...blind, sweep: new Float32Array(0), side: new Float32Array(0), novelty: new Float32Array(0), clutter: 0 },
