@@ -4,7 +4,7 @@
  */
 export const shaftTuning = {
   /** Working pixels a torso at most takes, live and where there is time. Up: finer and slower (cost grows with the third power). */
-  workingTorso: 110,
+  workingTorso: 90,
   workingTorsoAtLeisure: 110,
   /** Turn between two neighbouring directions of the sweep. Down: finer and slower. */
   sweepStep: 1.5,
