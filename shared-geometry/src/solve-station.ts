@@ -21,7 +21,7 @@ import {
 } from "./station-model.ts";
 import type { StationFit, StationInput } from "./station-fit.ts";
 import { refusalSentences, type StationRefusal } from "./station-verdict.ts";
-import { mirrorStick, type StickInImage } from "./stick-in-image.ts";
+import { mirrorStick, stickEndNames, type StickInImage } from "./stick-in-image.ts";
 import { pixels } from "./units.ts";
 
 export type StationSolution =
@@ -112,7 +112,7 @@ const contradicts = ({ leastSquares }: StationFit): boolean =>
 /** The sticks with each end in turn taken for hidden. An end too many pulls all the others, so that the farthest off need not be the wrong one. */
 function* withOneHidden(sticks: readonly StickInImage[]): Generator<readonly StickInImage[]> {
   for (const [index, stick] of sticks.entries()) {
-    for (const end of ["near", "far"] as const) {
+    for (const end of stickEndNames) {
       if (stick[end].isEnd) yield sticks.with(index, { ...stick, [end]: { ...stick[end], isEnd: false } });
     }
   }

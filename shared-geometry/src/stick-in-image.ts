@@ -15,6 +15,9 @@ export interface StickEnd {
   readonly alongSd: Pixels;
 }
 
+export const stickEndNames = ["near", "far"] as const;
+export type StickEndName = (typeof stickEndNames)[number];
+
 /** A stick in the picture: `near` is nearer to the camera. Pixels of the picture as it was taken, also for a left-handed golfer. */
 export interface StickInImage {
   readonly line: StationLine;

@@ -1,5 +1,11 @@
 import { stationLines, type StationSettings } from "@overcue/shared-geometry/station";
-import { stickBetween, type StickEnd, type StickInImage } from "@overcue/shared-geometry/stick-in-image";
+import {
+  stickBetween,
+  stickEndNames,
+  type StickEnd,
+  type StickEndName,
+  type StickInImage,
+} from "@overcue/shared-geometry/stick-in-image";
 import { imagePoint, type Point } from "@overcue/shared-geometry/point";
 import { metres } from "@overcue/shared-geometry/units";
 import { z } from "zod";
@@ -40,16 +46,13 @@ export const stationFileSchema = z.object({
         near: place,
         far: place,
         /** Ends that a foot hides or the picture cuts off: their place only tells where the stick's line runs. */
-        hidden: z
-          .array(z.enum(["near", "far"]))
-          .readonly()
-          .optional(),
+        hidden: z.array(z.enum(stickEndNames)).readonly().optional(),
       }),
     )
     .transform((sticks): readonly StickInImage[] =>
       sticks.map(({ line, near, far, hidden = [] }) => {
         const stick = stickBetween(line, imagePoint(...near), imagePoint(...far));
-        const end = (name: "near" | "far"): StickEnd => ({ ...stick[name], isEnd: !hidden.includes(name) });
+        const end = (name: StickEndName): StickEnd => ({ ...stick[name], isEnd: !hidden.includes(name) });
         return { line, near: end("near"), far: end("far") };
       }),
     ),

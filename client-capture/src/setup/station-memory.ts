@@ -1,4 +1,4 @@
-import type { StickInImage } from "@overcue/shared-geometry/stick-in-image";
+import { stickEndNames } from "@overcue/shared-geometry/stick-in-image";
 import { placeKey } from "../session/place-memory.ts";
 import { stationFileSchema, type StationFile } from "./station-file.ts";
 import type { StationState } from "./station-store.ts";
@@ -13,20 +13,19 @@ export function stationFile({
 }: Pick<StationState, "settings" | "sticks" | "ball">): StationFile {
   return {
     settings: { ...settings, sticksPresent: [...settings.sticksPresent] },
-    sticks: sticks.map(({ stick: { line, near, far } }) => ({
-      line,
-      near: [near.at.x, near.at.y],
-      far: [far.at.x, far.at.y],
-      ...(near.isEnd && far.isEnd ? {} : { hidden: hiddenOf({ near, far }) }),
-    })),
+    sticks: sticks.map(({ stick }) => {
+      const { line, near, far } = stick;
+      const hidden = stickEndNames.filter((end) => !stick[end].isEnd);
+      return {
+        line,
+        near: [near.at.x, near.at.y],
+        far: [far.at.x, far.at.y],
+        ...(hidden.length === 0 ? {} : { hidden }),
+      };
+    }),
     ...(ball?.placed === "by-hand" ? { ball: [ball.at.x, ball.at.y] as const } : {}),
   };
 }
-
-const hiddenOf = ({ near, far }: Pick<StickInImage, "near" | "far">): ("near" | "far")[] => [
-  ...(near.isEnd ? [] : (["near"] as const)),
-  ...(far.isEnd ? [] : (["far"] as const)),
-];
 
 /** Remembers the last station of a place on this phone. A browser that keeps nothing is no fault. */
 export function rememberStation(file: StationFile): void {

@@ -1,14 +1,13 @@
 import { spreadCamera } from "@overcue/shared-geometry/camera-spread";
 import { imagePoint, type Point } from "@overcue/shared-geometry/point";
 import { stationLines, type StationLine, type StationSettings } from "@overcue/shared-geometry/station";
-import type { StickInImage } from "@overcue/shared-geometry/stick-in-image";
+import type { StickEndName, StickInImage } from "@overcue/shared-geometry/stick-in-image";
 import type { MeasureClient } from "../measuring/measure-client.ts";
 import type { SolvedStation } from "../session/configuration-for.ts";
 import type { CameraHints, FoundStation } from "../station/find-sticks.ts";
 import { gatherPictures } from "./gather-pictures.ts";
 import { guessBall } from "./guess-ball.ts";
 import { guessStick } from "./guess-sticks.ts";
-import { lowerPart } from "./lower-part.ts";
 import { ballHint, solveMarks, thumbSd } from "./solve-marks.ts";
 import { stationFile } from "./station-memory.ts";
 import type { StationFile } from "./station-file.ts";
@@ -84,7 +83,7 @@ export function startStationSetUp(store: StationStore, parts: StationSetUpParts)
           // What was marked on another picture need not lie there on this one.
           return { ...keptOrGuessed(line, sticks, settings, picture), placed: "guessed", movedEnds: [] };
         });
-    const window = found.found ? windowAround(found.sticks, picture) : lowerPart(picture);
+    const window = windowAround(found.found ? found.sticks : [], picture);
     store.setState({ picture, sticks: marked, window, note: found.found ? "" : searchWords[found.reason] });
     solve();
   };
@@ -168,8 +167,7 @@ export function startStationSetUp(store: StationStore, parts: StationSetUpParts)
     showWhole(whole) {
       const { picture, sticks } = store.getState();
       const marks = sticks.map(({ stick }) => stick);
-      const near = picture === null ? null : marks.length === 0 ? lowerPart(picture) : windowAround(marks, picture);
-      store.setState({ window: whole ? null : near });
+      store.setState({ window: whole || picture === null ? null : windowAround(marks, picture) });
     },
     use() {
       const state = store.getState();
@@ -188,7 +186,7 @@ const plainlySeen = 0.6;
 
 const snappedStick = (stick: StickInImage): MarkedStick => ({ stick, placed: "snapped", movedEnds: [] });
 
-function withEnd({ stick, placed, movedEnds }: MarkedStick, end: "near" | "far", at: Point<"image">): MarkedStick {
+function withEnd({ stick, placed, movedEnds }: MarkedStick, end: StickEndName, at: Point<"image">): MarkedStick {
   const moved = { at, isEnd: true, acrossSd: thumbSd, alongSd: thumbSd };
   const other = end === "near" ? "far" : "near";
   return {

@@ -2,18 +2,18 @@ import { createStore, type StoreApi } from "zustand/vanilla";
 import type { Point } from "@overcue/shared-geometry/point";
 import type { StationSolution } from "@overcue/shared-geometry/solve-station";
 import type { StationLine, StationSettings } from "@overcue/shared-geometry/station";
-import type { StickInImage } from "@overcue/shared-geometry/stick-in-image";
+import type { StickEndName, StickInImage } from "@overcue/shared-geometry/stick-in-image";
 import type { FrozenPicture } from "../workers/measure-messages.ts";
 
 /** What can be dragged: an end of a stick, or the ball. */
-export type MarkName = { readonly line: StationLine; readonly end: "near" | "far" } | "ball";
+export type MarkName = { readonly line: StationLine; readonly end: StickEndName } | "ball";
 
 export interface MarkedStick {
   readonly stick: StickInImage;
   /** On a bar that was found in the picture, where a thumb left it, or only where it might be: a guess is never solved with. */
   readonly placed: "snapped" | "by-hand" | "guessed";
   /** Of a guessed stick, the ends that a thumb has placed meanwhile: it is a guess until both are. */
-  readonly movedEnds: readonly ("near" | "far")[];
+  readonly movedEnds: readonly StickEndName[];
 }
 
 export interface MarkedBall {

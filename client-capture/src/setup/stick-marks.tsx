@@ -2,6 +2,7 @@ import { useRef, type PointerEvent } from "react";
 import { useStore } from "zustand";
 import { imagePoint, type Point } from "@overcue/shared-geometry/point";
 import type { StationLine } from "@overcue/shared-geometry/station";
+import { stickEndNames } from "@overcue/shared-geometry/stick-in-image";
 import type { StationSetUp } from "./station-set-up.ts";
 import type { MarkedBall, MarkedStick, MarkName } from "./station-store.ts";
 import { lineNames } from "./station-words.ts";
@@ -93,7 +94,7 @@ const letters: Readonly<Record<StationLine, string>> = { "ball-line": "B", "toe-
 
 function marksOf(sticks: readonly MarkedStick[], ball: MarkedBall | null): readonly Mark[] {
   const ends = sticks.flatMap(({ stick }) =>
-    (["near", "far"] as const).map((end): Mark => {
+    stickEndNames.map((end): Mark => {
       const { line } = stick;
       return { name: { line, end }, at: stick[end].at, label: `${lineNames[line]}, ${end} end`, letter: letters[line] };
     }),

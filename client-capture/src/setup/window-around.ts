@@ -1,4 +1,5 @@
 import type { StickInImage } from "@overcue/shared-geometry/stick-in-image";
+import { lowerPart } from "./lower-part.ts";
 import type { PictureWindow } from "./station-store.ts";
 
 /** Room about the marks, as a share of their spread, and the smallest part of the picture's width that is shown. */
@@ -7,13 +8,13 @@ const leastShare = 0.2;
 /** Height over width at least: flatter than that it would leave a part of the screen empty. */
 const leastShape = 0.95;
 
-/** The part of a picture about all marks, within the picture; the whole picture where there are none. */
+/** The part of a picture about all marks, within the picture; where sticks may lie where there are none. */
 export function windowAround(
   sticks: readonly StickInImage[],
   picture: { readonly width: number; readonly height: number },
 ): PictureWindow {
   const ends = sticks.flatMap(({ near, far }) => [near.at, far.at]);
-  if (ends.length === 0) return { x: 0, y: 0, ...picture };
+  if (ends.length === 0) return lowerPart(picture);
   const span = (
     values: readonly number[],
     whole: number,

@@ -11,7 +11,7 @@ import type { RepSamples, Rest } from "./rep-samples.ts";
 import { median } from "./median.ts";
 import type { Segment } from "./segment-reps.ts";
 import { steadyShoulder } from "./steady-shoulder.ts";
-import { timeToBall } from "./time-to-ball.ts";
+import { timeThroughBall } from "./time-through-ball.ts";
 import { turnInPlane } from "./turn-in-plane.ts";
 import { swingTuning } from "./swing-tuning.ts";
 import { handOverShoulder } from "./lead-hand.ts";
@@ -38,7 +38,7 @@ export function dateCheckpoints(rep: RepSamples, segment: Segment, gripToHead: M
   const down = { from: lastTop, to: segment.passedLowAt };
   const levelDown = crossing("shaft-level-down", series.elevation, 0, down, "down", angleFit, lastingElevation);
   const passed = levelDown?.t ?? lastTop;
-  const latest = segment.passedLowAt + swingTuning.afterEnd + timeToBall(segment.tops, segment.passedLowAt);
+  const latest = segment.passedLowAt + timeThroughBall(segment.tops, segment.passedLowAt);
   const strike = { from: passed, to: Math.min(latest, segment.endedAt) };
   const armLevel = (within: Stretch, checkpoint: CheckpointId, way: "up" | "down"): CheckpointTime | null =>
     crossing(

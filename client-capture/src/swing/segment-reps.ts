@@ -1,6 +1,6 @@
 import type { FollowedSample } from "./follow-swing.ts";
 import { swingTuning } from "./swing-tuning.ts";
-import { timeToBall } from "./time-to-ball.ts";
+import { timeThroughBall } from "./time-through-ball.ts";
 
 /** Why a movement of the club was not taken for a rep. A closed list, for the screens and the tests. */
 export type NotARep = "too-short" | "hands-stayed" | "not-behind" | "walked" | "club-lost" | "too-long" | "no-impact";
@@ -152,7 +152,7 @@ function follow(
   const passedLowAt = movement.passedLowAt ?? here.t;
   const further = here.angle <= running.angle;
   // A rep is not over before the club had the time to pass the ball and come up again, which takes a slow one longer.
-  const least = swingTuning.afterEnd + timeToBall(movement.tops, passedLowAt);
+  const least = timeThroughBall(movement.tops, passedLowAt);
   const turned = here.angle > running.angle + swingTuning.throughReversal && sample.t - passedLowAt > least;
   const over = sample.t - passedLowAt > Math.max(swingTuning.longestThrough, least);
   if (!turned && !over) return keep(further ? { ...movement, running: here } : movement);

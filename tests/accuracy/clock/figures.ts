@@ -1,6 +1,6 @@
 import { checkpointIds, type CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import { quantile } from "../quantile.ts";
-import type { SessionSpeed } from "../../scenes/session/practice-session.ts";
+import { isSlow } from "../../scenes/session/practice-session.ts";
 import type { JudgedCheckpoint, JudgedPlace, JudgedSession } from "./judge-session.ts";
 
 /** The checkpoints whose instants are judged: address is only the last moment of stillness, and nothing is read by its instant. */
@@ -8,8 +8,6 @@ export const datedIds: readonly CheckpointId[] = checkpointIds.filter((id) => id
 
 /** Half a picture's time at 60 a second, milliseconds. */
 const halfFrame = 1000 / 120;
-
-export const isSlow = (speed: SessionSpeed): boolean => speed === "slow" || speed === "slow+rod";
 
 /** Milliseconds within which a checkpoint's instant is asked for: half a picture's time at 60 a second when slow, else one picture's time. */
 const asked = ({ speed, framesPerSecond }: JudgedCheckpoint): number =>

@@ -1,5 +1,6 @@
 import { atLeast, atMost, between, type Judged } from "../judged.ts";
-import { isSlow, placeFigures, repFigures, timeFigures } from "./figures.ts";
+import { isSlow } from "../../scenes/session/practice-session.ts";
+import { placeFigures, repFigures, timeFigures } from "./figures.ts";
 import type { JudgedSession } from "./judge-session.ts";
 
 /** Every goal with its figure. */

@@ -2,7 +2,8 @@ import { Matrix, solve } from "ml-matrix";
 import { findSticks } from "@overcue/client-capture/station/find-sticks";
 import type { Camera, Matrix3 } from "@overcue/shared-geometry/camera";
 import type { CameraCovariance } from "@overcue/shared-geometry/camera-spread";
-import { angleApart, multiply } from "@overcue/shared-geometry/rotation";
+import { multiply } from "@overcue/shared-geometry/rotation";
+import { cameraOff } from "../../scenes/camera-off.ts";
 import type { ConditionName } from "../../scenes/conditions.ts";
 import { stationScene, type Laid, type Whereabouts } from "./station-scene.ts";
 
@@ -29,7 +30,7 @@ export function measureStation(name: ConditionName, seed: number, where: Whereab
   const station = findSticks(picture, settings);
   if (!station.found) return { name, seed, where, laid, found: null };
   const { solution } = station;
-  const { x, y, z } = solution.camera.position;
+  const off = cameraOff(solution.camera, camera);
   return {
     name,
     seed,
@@ -37,8 +38,8 @@ export function measureStation(name: ConditionName, seed: number, where: Whereab
     laid,
     found: {
       verdict: solution.verdict,
-      position: Math.hypot(x - camera.position.x, y - camera.position.y, z - camera.position.z),
-      turned: (angleApart(solution.camera.rotation, camera.rotation) * 180) / Math.PI,
+      position: off.metres,
+      turned: off.degrees,
       squaredSds: squaredSds(solution.camera, camera, solution.covariance),
       buttSd: solution.buttSd,
     },

@@ -14,6 +14,11 @@ export const screen = async (page: Page, name: string): Promise<void> => {
   await page.waitForSelector(`[data-screen=${name}]`, { timeout: 120_000 });
 };
 
+/** Asks for the camera, as the phone's first button does. */
+export const startCamera = async (page: Page): Promise<void> => {
+  await page.getByRole("button", { name: "In front of this phone" }).click();
+};
+
 const fold = async (page: Page, part: "set-up" | "more"): Promise<void> => {
   await page.locator(part === "set-up" ? ".set-up summary" : ".more > summary").click();
 };
@@ -38,7 +43,7 @@ export const phoneViews: readonly PhoneView[] = [
     name: "cautions",
     open: async (page) => {
       await press(page, "Back");
-      await page.getByRole("button", { name: "In front of this phone" }).click();
+      await startCamera(page);
       await screen(page, "cautions");
     },
   },

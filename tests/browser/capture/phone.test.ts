@@ -16,7 +16,7 @@ import { startRelay, type RunningRelay } from "../../relay/start-relay.ts";
 import { machineEffects } from "@overcue/server/machine-effects";
 import { launchChromium } from "../chromium.ts";
 import { measureTexts } from "../display/measure-texts.ts";
-import { phoneViews, press, screen } from "./phone-views.ts";
+import { phoneViews, press, screen, startCamera } from "./phone-views.ts";
 import { shortFilm } from "./short-film.ts";
 
 let folder: string;
@@ -54,10 +54,6 @@ async function openPhone(
   await before(page);
   await page.goto(relay.page("capture"));
   return page;
-}
-
-async function startCamera(page: Page): Promise<void> {
-  await page.getByRole("button", { name: "In front of this phone" }).click();
 }
 
 /** The phone's state as the screens were told it last, once it is as wanted. */

@@ -15,7 +15,7 @@ import { startRelay, type RunningRelay } from "../../relay/start-relay.ts";
 import { launchChromium } from "../chromium.ts";
 import { usualShow } from "../demo-golfer/demo-show.ts";
 import { renderY4m } from "../demo-golfer/render-y4m.ts";
-import { press, screen } from "./phone-views.ts";
+import { press, screen, startCamera } from "./phone-views.ts";
 
 const size = { width: 540, height: 960 };
 
@@ -47,10 +47,6 @@ afterAll(async () => {
   await relay.close();
   await rm(folder, { recursive: true, force: true });
 });
-
-const startCamera = async (page: Page): Promise<void> => {
-  await page.getByRole("button", { name: "In front of this phone" }).click();
-};
 
 async function tap(page: Page, at: Point<"image">): Promise<void> {
   await page.locator('button[aria-pressed="true"]:has-text("Now tap the rod")').waitFor();

@@ -3,6 +3,8 @@ import { join } from "node:path";
 import type { Camera } from "@overcue/shared-geometry/camera";
 import { usualShow, type DemoShow } from "../demo-golfer/demo-show.ts";
 import { openDemoPage } from "../demo-golfer/open-demo-page.ts";
+import { playShow } from "../demo-golfer/play-show.ts";
+import { y4mHeader } from "../demo-golfer/y4m-header.ts";
 
 export type Stand = DemoShow["camera"];
 
@@ -29,27 +31,23 @@ export async function stationFilm(folder: string, stands: readonly Stand[]): Pro
     for (const camera of stands) {
       filming = [];
       const show = { ...usualShow, ...pictureSize, framesPerSecond: 1, camera, walksFirst: true, reps: 0 };
-      const opened = await demo.page.evaluate((what) => {
-        if (!globalThis.demoPage) throw new Error("the page has not loaded");
-        return globalThis.demoPage.open(what);
-      }, show);
-      await demo.page.evaluate(async () => {
-        while (await globalThis.demoPage?.next()) await globalThis.demoPage?.send();
-      });
+      const played = await playShow(demo.page, show);
       pictures.set(camera, filming);
-      cameras.set(camera, opened.camera);
+      cameras.set(camera, played.camera);
     }
   } finally {
     await demo.close();
   }
 
   const file = join(folder, "station.y4m");
-  const header = `YUV4MPEG2 W${pictureSize.width} H${pictureSize.height} F2:1 Ip A1:1 C420jpeg\n`;
   const count = Math.min(...[...pictures.values()].map(({ length }) => length));
   const put = async (stand: Stand, only?: number): Promise<void> => {
     const from = pictures.get(stand) ?? [];
     const frames = Array.from({ length: count }, (_, index) => from[only ?? index] ?? Buffer.alloc(0));
-    const bytes = Buffer.concat([Buffer.from(header), ...frames.flatMap((frame) => [Buffer.from("FRAME\n"), frame])]);
+    const bytes = Buffer.concat([
+      Buffer.from(y4mHeader(pictureSize, 2)),
+      ...frames.flatMap((frame) => [Buffer.from("FRAME\n"), frame]),
+    ]);
     // Written over what is there: Chromium reads on in the file that it has open.
     const out = await open(file, "r+").catch(() => open(file, "w"));
     await out.write(bytes, 0, bytes.length, 0);

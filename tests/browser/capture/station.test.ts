@@ -13,14 +13,14 @@ import type { StationLine } from "@overcue/shared-geometry/station";
 import { stickEnds } from "@overcue/shared-geometry/station-model";
 import type { StationFile } from "@overcue/client-capture/setup/station-file";
 import { lineNames } from "@overcue/client-capture/setup/station-words";
-import { angleApart } from "@overcue/shared-geometry/rotation";
 import type { Estimate } from "@overcue/shared-geometry/wire/estimate";
 import type { CaptureState } from "@overcue/shared-geometry/wire/hello";
+import { cameraOff } from "../../scenes/camera-off.ts";
 import { fakeBook } from "../../relay/fakes.ts";
 import { heardOf, joinRelay, type Joined } from "../../relay/join-relay.ts";
 import { startRelay, type RunningRelay } from "../../relay/start-relay.ts";
 import { launchChromium } from "../chromium.ts";
-import { press, screen } from "./phone-views.ts";
+import { press, screen, startCamera } from "./phone-views.ts";
 import { pictureSize, stationFilm, type Stand, type StationFilm } from "./station-film.ts";
 
 let folder: string;
@@ -54,7 +54,7 @@ async function openPhone(stand: Stand, only?: number): Promise<Page> {
   const context = await browser.newContext({ ignoreHTTPSErrors: true, viewport: { width: 360, height: 780 } });
   const page = await context.newPage();
   await page.goto(relay.page("capture"));
-  await page.getByRole("button", { name: "In front of this phone" }).click();
+  await startCamera(page);
   await press(page, "Read, at: Range");
   await screen(page, "live");
   await press(page, "Set the sticks");
@@ -91,11 +91,12 @@ function cameraAt(stand: Stand): Camera {
   return camera;
 }
 
-const centimetresOff = ({ position }: Camera, truth: Camera): number =>
-  100 * Math.hypot(position.x - truth.position.x, position.y - truth.position.y, position.z - truth.position.z);
-
-const degreesOff = ({ rotation }: Camera, truth: Camera): number =>
-  (angleApart(rotation, truth.rotation) * 180) / Math.PI;
+/** Within so many centimetres, and half a degree. */
+function expectNear(found: Camera, truth: Camera, centimetres: number): void {
+  const { metres, degrees } = cameraOff(found, truth);
+  expect(100 * metres).toBeLessThan(centimetres);
+  expect(degrees).toBeLessThan(0.5);
+}
 
 /**
  * How far the magnifier's pixels are from those of the picture about the mark that is dragged, on average, grey levels; more than any could be where it
@@ -159,14 +160,11 @@ const sentCalibrations = (): readonly string[] =>
 
 describe("setting the sticks on the phone's page", () => {
   test("P7 W3 S14 finds the demo golfer's station while the golfer walks about, and when the phone is bumped says so on both screens and finds its place again", async () => {
-    const truth = cameraAt("default");
     const page = await openPhone("default");
     await measureDistances(page);
     await page.locator(".station .mark-good").waitFor();
     await press(page, "Use these sticks");
-    const camera = solvedFrom(await rememberedFile(page));
-    expect(centimetresOff(camera, truth)).toBeLessThan(5);
-    expect(degreesOff(camera, truth)).toBeLessThan(0.5);
+    expectNear(solvedFrom(await rememberedFile(page)), cameraAt("default"), 5);
 
     const ground = await page.context().newPage();
     await ground.addInitScript(() => {
@@ -241,7 +239,5 @@ async function expectCamera(page: Page, stand: Stand, hidden: readonly (readonly
   await press(page, "Use these sticks");
   const file = await rememberedFile(page);
   expect(file.sticks.flatMap(({ line, hidden: ends = [] }) => ends.map((end) => [line, end]))).toEqual(hidden);
-  const camera = solvedFrom(file);
-  expect(centimetresOff(camera, cameraAt(stand))).toBeLessThan(15);
-  expect(degreesOff(camera, cameraAt(stand))).toBeLessThan(0.5);
+  expectNear(solvedFrom(file), cameraAt(stand), 15);
 }

@@ -5,8 +5,9 @@ import type { Picture } from "@overcue/client-capture/picture/picture";
 import { findSticks } from "@overcue/client-capture/station/find-sticks";
 import { medianPicture } from "@overcue/client-capture/station/median-picture";
 import type { Camera } from "@overcue/shared-geometry/camera";
-import { angleApart } from "@overcue/shared-geometry/rotation";
+import { cameraOff } from "../../scenes/camera-off.ts";
 import { usualShow, type DemoShow } from "./demo-show.ts";
+import { openShow } from "./play-show.ts";
 import { openDemoPage, type OpenDemoPage } from "./open-demo-page.ts";
 
 let demo: OpenDemoPage;
@@ -19,10 +20,7 @@ afterAll(async () => {
 
 /** The golfer walks away from the sticks and back: a picture a second, as the page draws them, and the virtual phone that they were drawn for. */
 async function film(show: DemoShow, count: number): Promise<{ camera: Camera; pictures: Picture[] }> {
-  const { camera } = await demo.page.evaluate((what) => {
-    if (!globalThis.demoPage) throw new Error("the page has not loaded");
-    return globalThis.demoPage.open(what);
-  }, show);
+  const camera = await openShow(demo.page, show);
   const pictures: Picture[] = [];
   for (let index = 0; index < count; index++) {
     const shown = await demo.page.evaluate(async () => {
@@ -45,13 +43,8 @@ describe("the demo golfer's station, found in the browser's pictures", () => {
     expect(pictures).toHaveLength(10);
     const found = findSticks(medianPicture(pictures), usualGolfer.station);
     if (!found.found) throw new Error(found.reason);
-    const { position, rotation } = found.solution.camera;
-    const off = Math.hypot(
-      position.x - camera.position.x,
-      position.y - camera.position.y,
-      position.z - camera.position.z,
-    );
-    expect(100 * off).toBeLessThan(7);
-    expect((angleApart(rotation, camera.rotation) * 180) / Math.PI).toBeLessThan(0.5);
+    const { metres, degrees } = cameraOff(found.solution.camera, camera);
+    expect(100 * metres).toBeLessThan(7);
+    expect(degrees).toBeLessThan(0.5);
   }, 240_000);
 });

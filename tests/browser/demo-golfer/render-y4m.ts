@@ -3,6 +3,8 @@ import { dirname } from "node:path";
 import type { Camera } from "@overcue/shared-geometry/camera";
 import type { DemoCheckpoint } from "@overcue/client-capture/demo-motion/demo-truth";
 import type { DemoShow } from "./demo-show.ts";
+import { playShow } from "./play-show.ts";
+import { y4mHeader } from "./y4m-header.ts";
 import { openDemoPage } from "./open-demo-page.ts";
 
 export interface RenderedDemo {
@@ -27,21 +29,9 @@ export async function renderY4m(file: string, show: DemoShow): Promise<RenderedD
     await out.write(picture);
   });
   try {
-    await out.write(`YUV4MPEG2 W${show.width} H${show.height} F${show.framesPerSecond}:1 Ip A1:1 C420jpeg\n`);
-    const { camera } = await demo.page.evaluate((wanted) => {
-      if (!globalThis.demoPage) throw new Error("the page has not loaded");
-      return globalThis.demoPage.open(wanted);
-    }, show);
-    const { frames, checkpoints } = await demo.page.evaluate(async () => {
-      const page = globalThis.demoPage;
-      if (!page) throw new Error("the page has not loaded");
-      let count = 0;
-      while (await page.next()) {
-        await page.send();
-        count++;
-      }
-      return { frames: count, checkpoints: page.checkpoints() };
-    });
+    await out.write(y4mHeader(show, show.framesPerSecond));
+    const { camera, frames } = await playShow(demo.page, show);
+    const checkpoints = await demo.page.evaluate(() => globalThis.demoPage?.checkpoints() ?? []);
     const rendered = { show, frames, camera, checkpoints };
     await writeFile(`${file}.truth.json`, JSON.stringify(rendered, null, 2));
     await rename(unfinished, file);

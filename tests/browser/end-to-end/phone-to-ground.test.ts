@@ -17,6 +17,7 @@ import type { PracticeState } from "@overcue/shared-geometry/wire/practice";
 import type { Rep } from "@overcue/shared-geometry/wire/rep";
 import { heardOf, joinRelay, type Joined } from "../../relay/join-relay.ts";
 import { startRelay, type RunningRelay } from "../../relay/start-relay.ts";
+import { startCamera } from "../capture/phone-views.ts";
 import { launchChromium } from "../chromium.ts";
 import { usualShow } from "../demo-golfer/demo-show.ts";
 import { renderY4m } from "../demo-golfer/render-y4m.ts";
@@ -114,7 +115,7 @@ describe("from the phone's picture to the ground screen", () => {
       const film = join(folder, "swing.y4m");
       await renderY4m(film, { ...filmed, flatToSteep });
       const { phone, ground } = await openPages(film);
-      await phone.getByRole("button", { name: "In front of this phone" }).click();
+      await startCamera(phone);
       await ground.locator("[data-screen=set-up] [data-main]").click({ timeout: 120_000 });
       const said = await watchGround(ground);
       const { buttBack, buttDown } = placesOf(flatToSteep);

@@ -72,7 +72,7 @@ export const drawnSession: SessionForm = {
   },
 };
 
-const isSlow = (speed: SessionSpeed): boolean => speed === "slow" || speed === "slow+rod";
+export const isSlow = (speed: SessionSpeed): boolean => speed === "slow" || speed === "slow+rod";
 const quickened = ({ backswing, downswing }: DemoTempo): DemoTempo => ({
   backswing: seconds(brisk * backswing),
   downswing: seconds(brisk * downswing),

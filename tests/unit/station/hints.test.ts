@@ -2,19 +2,9 @@ import { describe, expect, it } from "vitest";
 import { focalHint } from "@overcue/client-capture/station/focal-hint";
 import { downInCamera } from "@overcue/client-capture/station/down-in-camera";
 import { rotate } from "@overcue/shared-geometry/rotation";
-import { lookAtCamera } from "@overcue/shared-geometry/look-at-camera";
-import { worldPoint } from "@overcue/shared-geometry/point";
-import { pixels, radians } from "@overcue/shared-geometry/units";
+import { uprightPhone } from "./upright-phone.ts";
 
-const camera = lookAtCamera({
-  position: worldPoint(-4, 0.5, 1),
-  target: worldPoint(0, 0.6, 0.7),
-  roll: radians(0.06),
-  focal: pixels(970),
-  width: pixels(720),
-  height: pixels(1280),
-  handed: "right",
-});
+const camera = uprightPhone([-4, 0.5, 1], [0, 0.6, 0.7], 0.06);
 /** Down in the camera's axes: x right, y down, z forward. */
 const down = rotate(camera.rotation, { x: 0, y: 0, z: -1 });
 

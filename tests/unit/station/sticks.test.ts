@@ -10,27 +10,17 @@ import {
 } from "@overcue/client-capture/station/watch-station";
 import type { Camera } from "@overcue/shared-geometry/camera";
 import { defaultStation } from "@overcue/shared-geometry/default-station";
-import { lookAtCamera } from "@overcue/shared-geometry/look-at-camera";
-import { imagePoint, worldPoint, type Point } from "@overcue/shared-geometry/point";
+import { imagePoint, type Point } from "@overcue/shared-geometry/point";
 import { angleApart } from "@overcue/shared-geometry/rotation";
 import type { Handed } from "@overcue/shared-geometry/station";
-import { pixels, radians } from "@overcue/shared-geometry/units";
+import { uprightPhone } from "./upright-phone.ts";
 import { lawnPicture, type Ends, type Lawn } from "./lawn-picture.ts";
 
 const orange = [232, 108, 30] as const;
 const white = [236, 236, 230] as const;
 
-function phone(handed: Handed, x = -3.5, roll = 0.01): Camera {
-  return lookAtCamera({
-    position: worldPoint(x, 0.5, 1),
-    target: worldPoint(0.6, 0.45, 0.5),
-    roll: radians(roll),
-    focal: pixels(972),
-    width: pixels(720),
-    height: pixels(1280),
-    handed,
-  });
-}
+const phone = (handed: Handed, x = -3.5, roll = 0.01): Camera =>
+  uprightPhone([x, 0.5, 1], [0.6, 0.45, 0.5], roll, handed);
 
 const lawnOf = (change: Partial<Lawn> = {}): Lawn => ({
   camera: phone("right"),
@@ -154,15 +144,7 @@ describe("watching the station", () => {
   });
 
   it("W3 tells of a bumped phone on the second check and solves it again by itself", () => {
-    const bumped = lookAtCamera({
-      position: worldPoint(-3.5, 0.52, 1),
-      target: worldPoint(0.6, 0.51, 0.5),
-      roll: radians(0.015),
-      focal: pixels(972),
-      width: pixels(720),
-      height: pixels(1280),
-      handed: "right",
-    });
+    const bumped = uprightPhone([-3.5, 0.52, 1], [0.6, 0.51, 0.5], 0.015);
     const { news, watch } = follow([lawnOf({ seed: 2, camera: bumped }), lawnOf({ seed: 3, camera: bumped })]);
     expect(news.map((item) => item.news)).toStrictEqual(["wait", "phone-moved"]);
     const last = news.at(-1);

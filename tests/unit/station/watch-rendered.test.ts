@@ -4,7 +4,7 @@ import { makeStickWatch } from "@overcue/client-capture/session/watch-sticks";
 import type { SolvedStation } from "@overcue/client-capture/session/configuration-for";
 import { findSticks } from "@overcue/client-capture/station/find-sticks";
 import { spreadCamera } from "@overcue/shared-geometry/camera-spread";
-import { angleApart } from "@overcue/shared-geometry/rotation";
+import { cameraOff } from "../../scenes/camera-off.ts";
 import { watchClientHere } from "../../fakes/watch-client-here.ts";
 import { renderedSettings, renderStation, tripod } from "./rendered-station.ts";
 
@@ -70,7 +70,7 @@ describe("the watch over the sticks, on rendered pictures", () => {
     expect(told?.station.calibration).toBe("station");
     const found = told?.station.camera;
     if (!found) throw new Error("no camera");
-    expect((angleApart(found.rotation, camera.rotation) * 180) / Math.PI).toBeLessThan(0.5);
+    expect(cameraOff(found, camera).degrees).toBeLessThan(0.5);
   });
 
   it("W3 where a bumped phone cannot be set anew by itself, readings stay suspect and the golfer is told to set the sticks", async () => {
