@@ -11,17 +11,38 @@ import { ReviewGround } from "./review-ground.tsx";
 export interface AimsSectionProps {
   readonly practice: PracticeState;
   readonly reps: SessionView["reps"];
-  readonly ask: (command: PracticeCommand) => void;
+  /** Resolves when the practice has answered, and the change has arrived here where it was taken. */
+  readonly ask: (command: PracticeCommand) => Promise<unknown>;
+}
+
+/** How far the coach has moved the slider, metres; told: the practice has yet to answer. */
+interface Draft {
+  readonly metres: number;
+  readonly told: boolean;
 }
 
 /** One checkpoint at a time: its bands on the ground, the last reps, and how far to exaggerate. */
 export function AimsSection({ practice, reps, ask }: AimsSectionProps) {
   const [chosen, setChosen] = useState<CheckpointId | null>(null);
-  const [draft, setDraft] = useState<number | null>(null);
+  const [draft, setDraft] = useState<Draft | null>(null);
   const exaggerated = practice.aims.find(({ exaggerateBy }) => exaggerateBy !== 0);
   const aim = practice.aims.find(({ checkpoint }) => checkpoint === chosen) ?? exaggerated ?? practice.aims[0];
   if (aim === undefined) return <p>This drill has no checkpoint yet.</p>;
-  const drawn = draft === null ? aim : draftAim(aim, draft, layoutOf(practice));
+  const tell = (): void => {
+    if (draft === null || draft.told) return;
+    const { metres } = draft;
+    if (metres === aim.exaggerateBy) {
+      setDraft(null);
+      return;
+    }
+    const told = { metres, told: true };
+    setDraft(told);
+    // Until then the slider stays where it was put: the next step starts from there.
+    void ask({ do: "set-exaggeration", checkpoint: aim.checkpoint, metres }).then(() => {
+      setDraft((now) => (now === told ? null : now));
+    });
+  };
+  const drawn = draft === null ? aim : draftAim(aim, draft.metres, layoutOf(practice));
   return (
     <section>
       <h2>Exaggerate by</h2>
@@ -40,20 +61,17 @@ export function AimsSection({ practice, reps, ask }: AimsSectionProps) {
         aim={drawn}
         draft={drawn.exaggerateBy}
         locked={practice.cueLocked}
-        onDraft={setDraft}
-        onDone={() => {
-          if (draft !== null && draft !== aim.exaggerateBy) {
-            ask({ do: "set-exaggeration", checkpoint: aim.checkpoint, metres: draft });
-          }
-          setDraft(null);
+        onDraft={(metres) => {
+          setDraft({ metres, told: false });
         }}
+        onDone={tell}
       />
       <label className="chip">
         <input
           type="checkbox"
           checked={practice.cueLocked}
           onChange={(event) => {
-            ask({ do: "lock-cue", locked: event.target.checked });
+            void ask({ do: "lock-cue", locked: event.target.checked });
           }}
         />
         Lock the cue
@@ -70,7 +88,7 @@ export function AimsSection({ practice, reps, ask }: AimsSectionProps) {
           <button
             type="button"
             onClick={() => {
-              ask({ do: "accept-proposal" });
+              void ask({ do: "accept-proposal" });
             }}
           >
             Take it
@@ -78,7 +96,7 @@ export function AimsSection({ practice, reps, ask }: AimsSectionProps) {
           <button
             type="button"
             onClick={() => {
-              ask({ do: "decline-proposal" });
+              void ask({ do: "decline-proposal" });
             }}
           >
             Keep as it is

@@ -51,7 +51,7 @@ export function CoachScreen() {
           <p>Waiting for the practice…</p>
         ) : (
           <div className="coach-columns">
-            <AimsSection practice={practice} reps={view?.reps ?? []} ask={ask} />
+            <AimsSection practice={practice} reps={view?.reps ?? []} ask={askAndTell} />
             <PlanSection practice={practice} ask={ask} />
             <RepsSection reps={view?.reps ?? []} ask={ask} />
             <NoteSection notes={view?.notes ?? []} ask={askAndTell} />

@@ -49,7 +49,8 @@ afterEach(async () => {
   await rm(folder, { recursive: true, force: true });
 });
 
-async function open(role: "coach" | "display", settings: Readonly<Record<string, unknown>>): Promise<Page> {
+/** `lagMs`: what the relay says arrives so much later. */
+async function open(role: "coach" | "display", settings: Readonly<Record<string, unknown>>, lagMs = 0): Promise<Page> {
   const size = role === "coach" ? { width: 390, height: 844 } : { width: 1280, height: 800 };
   const context = await browser.newContext({ ignoreHTTPSErrors: true, viewport: size });
   const page = await context.newPage();
@@ -58,12 +59,21 @@ async function open(role: "coach" | "display", settings: Readonly<Record<string,
   await page.addInitScript((stored) => {
     localStorage.setItem("overcue-screen", JSON.stringify(stored));
   }, settings);
+  if (lagMs > 0) {
+    await page.routeWebSocket(/socket\.io/, (socket) => {
+      socket.connectToServer().onMessage((message) => {
+        setTimeout(() => {
+          socket.send(message);
+        }, lagMs);
+      });
+    });
+  }
   await page.goto(relay.page(role));
   return page;
 }
 
-async function openCoach(personName: string): Promise<Page> {
-  const page = await open("coach", { personName });
+async function openCoach(personName: string, lagMs = 0): Promise<Page> {
+  const page = await open("coach", { personName }, lagMs);
   await page.waitForSelector("[data-screen=coach] select");
   return page;
 }
@@ -129,6 +139,16 @@ test("D17 drill, stage, exaggerate by, lock and note reach the book", async () =
     .poll(() => book.sessionView().notes, patience)
     .toMatchObject([{ by: robin, text: "Better when the first move is slow." }]);
   await expect.poll(() => coach.getByLabel("Note for the book").inputValue(), patience).toBe("");
+});
+
+test("D17 steps of exaggerate by that are taken faster than the relay answers are all kept", async () => {
+  const coach = await openCoach(robin, 400);
+  const slider = coach.locator(".aim-slider input[type=range]");
+  await expect.poll(() => sliderOf(coach), patience).toBe(cueOf(book.state()));
+  const before = cueOf(book.state());
+  for (let step = 0; step < 3; step++) await slider.press("ArrowLeft");
+  expect(await sliderOf(coach)).toBe(before - 3);
+  await bookSays(cueOf, before - 3);
 });
 
 test("D17 a rep is voided, taken back in and starred, and its point is on the coach's ground", async () => {
