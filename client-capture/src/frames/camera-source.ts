@@ -1,5 +1,5 @@
 import { milliseconds } from "@overcue/shared-geometry/units";
-import type { CapturedFrame, FrameSource, SourceInfo } from "./frame-source.ts";
+import type { CapturedFrame, FrameSource, LiveCount, SourceInfo } from "./frame-source.ts";
 import { cameraTrouble } from "./camera-trouble.ts";
 import { startCaptureClock, type CaptureClock } from "./capture-clock.ts";
 import { controlExposure, type ExposureControl } from "./control-exposure.ts";
@@ -22,7 +22,7 @@ export interface CameraSource extends FrameSource {
 }
 
 /**
- * The rear camera, live. `next` gives the freshest picture; the ones that nobody took are gone.
+ * The rear camera, live. `next` gives pictures in order; the ones that nobody had time for are gone and counted.
  * @throws Error with a sentence for the golfer where there is no camera, no permission or no secure page.
  */
 export async function openCamera(): Promise<CameraSource> {
@@ -67,10 +67,11 @@ class LiveCamera implements CameraSource {
   readonly exposure: ExposureControl;
   readonly hasTorch: boolean;
   readonly looksAhead: boolean;
+  readonly live: LiveCount;
   readonly #track: MediaStreamTrack;
   readonly #reader: TrackReader;
   readonly #clock: CaptureClock;
-  #index = 0;
+  #taken = 0;
   #closed = false;
 
   constructor(track: MediaStreamTrack, reader: TrackReader, info: SourceInfo, exposure: ExposureControl) {
@@ -80,6 +81,7 @@ class LiveCamera implements CameraSource {
     this.hasTorch = "torch" in capabilitiesOf(track);
     this.#track = track;
     this.#reader = reader;
+    this.live = reader;
     this.#clock = startCaptureClock();
   }
 
@@ -93,7 +95,7 @@ class LiveCamera implements CameraSource {
       image: taken.image,
       rotation: 0,
       captureTime: milliseconds(this.#clock(taken.stamp, taken.arrived)),
-      index: this.#index++,
+      index: this.#taken++ + this.#reader.missed(),
       truth: null,
     };
   }

@@ -28,12 +28,21 @@ export interface SourceInfo {
   readonly knownCamera: Camera | null;
 }
 
+export interface LiveCount {
+  /** How many pictures have come since the first `next` that `next` never gave. */
+  missed(): number;
+  /** How many have come that `next` has not given yet; never more than a few. */
+  waiting(): number;
+}
+
 /**
- * Where pictures come from. Pulled, so that one frame is in flight and a slow reader of a live source gets the
- * freshest picture while a clip loses none.
+ * Where pictures come from. Pulled, so that one frame is in flight and a slow reader of a live source gets
+ * fresh pictures while a clip loses none.
  */
 export interface FrameSource {
   readonly info: SourceInfo;
+  /** A live source only: its pictures come whether somebody has time for them or not. */
+  readonly live?: LiveCount;
   /** The next picture, or null at the end. @throws Error with a sentence for the golfer where the source breaks. */
   next(): Promise<CapturedFrame | null>;
   close(): void;

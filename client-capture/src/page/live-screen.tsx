@@ -112,6 +112,8 @@ function Numbers() {
   const frames = usePhoneState((state) => state.framesPerSecond);
   const poses = usePhoneState((state) => state.posesPerSecond);
   const failed = usePhoneState((state) => state.failedFrames);
+  const looked = usePhoneState((state) => state.lookedFrames);
+  const missed = usePhoneState((state) => state.missedFrames);
   const reps = usePhoneState((state) => state.reps);
   const unsent = usePhoneState((state) => state.unsentReps);
   if (source === null) return null;
@@ -120,7 +122,7 @@ function Numbers() {
       {sourceWords[source.kind]} {source.width} × {source.height}, pictures a second {Math.round(frames)}, poses{" "}
       {Math.round(poses)}
       <br />
-      {failed === 0 ? "No picture failed" : `${failed} pictures failed`}, {reps} reps
+      {looked} of {looked + missed} pictures looked at{failed > 0 && `, ${failed} failed`}, {reps} reps
       {unsent > 0 && `, ${unsent} not sent yet`}
     </p>
   );

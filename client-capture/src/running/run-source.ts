@@ -26,12 +26,17 @@ export interface RunParts {
   readonly paused: () => boolean;
 }
 
+/**
+ * A live source that is behind is not made to wait for the pose model too, but for so long at most, milliseconds: hands are not carried
+ * on for longer.
+ */
+const longestWithoutPose = 120;
 /** How often a paused run looks whether it goes on, milliseconds. */
 const pauseStep = 100;
 
 /**
  * Pulls pictures until the source ends or the run is stopped. One picture is being measured at a time; the pose model gets a copy whenever
- * it is free. A picture that fails is told and counted, and the next one is asked for.
+ * it is free and the pictures do not pile up. A picture that fails is told and counted, and the next one is asked for.
  * @throws Error with a sentence for the golfer where the source itself breaks.
  */
 export async function runSource({
@@ -46,11 +51,15 @@ export async function runSource({
   paused,
 }: RunParts): Promise<void> {
   let posing = false;
+  let posedAt = Number.NEGATIVE_INFINITY;
 
   const offerToPose = async ({ image, rotation, captureTime }: CapturedFrame): Promise<void> => {
     const model = pose();
     if (posing || model === null) return;
+    const behind = (source.live?.waiting() ?? 0) > 0;
+    if (behind && captureTime - posedAt < longestWithoutPose) return;
     posing = true;
+    posedAt = captureTime;
     try {
       const copy = "displayWidth" in image ? image.clone() : await createImageBitmap(image);
       void model

@@ -13,6 +13,8 @@ export function captureState(state: PhoneState, droppedMessages: number): Captur
     picture: source === null ? null : { width, height },
     framesPerSecond: state.framesPerSecond,
     posesPerSecond: state.posesPerSecond,
+    lookedFrames: state.lookedFrames,
+    missedFrames: state.missedFrames,
     failedFrames: state.failedFrames,
     droppedMessages,
     unsentReps: state.unsentReps,

@@ -7,6 +7,8 @@ interface Circumstances {
   /** The best rate that this source has had; 0 where none is known. */
   readonly bestFramesPerSecond: number;
   readonly posesPerSecond: number;
+  /** Share of the last seconds' pictures that nobody had time for, 0 to 1. */
+  readonly missedShare: number;
   readonly battery: number | null;
   readonly repTrouble: string | null;
   readonly stationNews: string;
@@ -24,6 +26,7 @@ const lowBattery = 0.2;
 const fewFrames = 24;
 const slowedDown = 0.65;
 const fewPoses = 6;
+const missesMany = 0.1;
 
 /** What the golfer should do something about, most urgent first; each sentence says what is wrong and what to do. */
 export function findWarnings(now: Circumstances): string[] {
@@ -55,6 +58,10 @@ export function findWarnings(now: Circumstances): string[] {
   }
   if (now.source !== null && now.framesPerSecond > 0 && now.posesPerSecond > 0 && now.posesPerSecond < fewPoses) {
     warnings.push("The body is found only a few times a second on this device: move slowly.");
+  }
+  if (live && now.missedShare > missesMany) {
+    const looked = Math.round(100 * (1 - now.missedShare));
+    warnings.push(`This device looks at ${looked} of 100 pictures only: close other programs and pages on it.`);
   }
   if (now.failedFrames >= 5) {
     warnings.push(

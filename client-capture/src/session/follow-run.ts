@@ -45,7 +45,7 @@ export async function followRun(run: FollowedRun): Promise<void> {
   const onMeasured = (measured: Measured): void => {
     if (stopped()) return;
     const at = now();
-    numbers.pictureAt(at);
+    numbers.pictureAt(at, source.live?.missed() ?? 0);
     run.onMeasured(measured, clock, store.getState().framesPerSecond);
     if (measured.rep !== null) {
       const { kind, complete } = measured.rep;

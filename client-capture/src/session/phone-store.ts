@@ -43,6 +43,9 @@ export interface PhoneState {
   readonly finding: Finding;
   readonly framesPerSecond: number;
   readonly posesPerSecond: number;
+  /** Pictures of the source that were looked at, whatever was found; that it gave and nobody had time for; that could not be read. */
+  readonly lookedFrames: number;
+  readonly missedFrames: number;
   readonly failedFrames: number;
   readonly lastFailure: string | null;
   readonly unsentReps: number;
@@ -94,6 +97,8 @@ export const withoutSource = {
   finding: nothingFound,
   framesPerSecond: 0,
   posesPerSecond: 0,
+  lookedFrames: 0,
+  missedFrames: 0,
   failedFrames: 0,
   lastFailure: null,
   hasTorch: false,

@@ -1,15 +1,10 @@
 import type { StepOutput } from "../pipeline/step.ts";
 import { findWarnings } from "./find-warnings.ts";
-import type { LiveNumbers } from "./live-numbers.ts";
+import type { LiveReading } from "./live-numbers.ts";
 import type { PhoneStore } from "./phone-store.ts";
 
 /** Tells the store what was found in the newest picture, how fast pictures and poses come, and what is to be warned of. */
-export function tellFinding(
-  store: PhoneStore,
-  output: StepOutput,
-  rates: ReturnType<LiveNumbers["read"]>,
-  databaseMissing: boolean,
-): void {
+export function tellFinding(store: PhoneStore, output: StepOutput, rates: LiveReading, databaseMissing: boolean): void {
   const shaft = output.shaft.now;
   const { source, battery, failedFrames, repTrouble, brightness, hasTorch, torchOn, newerPage, stationNews } =
     store.getState();
@@ -21,11 +16,14 @@ export function tellFinding(
     },
     framesPerSecond: rates.frames,
     posesPerSecond: rates.poses,
+    lookedFrames: rates.looked,
+    missedFrames: rates.missed,
     warnings: findWarnings({
       source,
       framesPerSecond: rates.frames,
       bestFramesPerSecond: rates.bestFrames,
       posesPerSecond: rates.poses,
+      missedShare: rates.missedShare,
       battery,
       repTrouble,
       stationNews,

@@ -26,6 +26,9 @@ export const captureStateSchema = z.object({
   picture: z.object({ width: z.int(), height: z.int() }).nullable(),
   framesPerSecond: z.number().nonnegative(),
   posesPerSecond: z.number().nonnegative(),
+  /** Pictures that were looked at, whatever was found in them; that came and nobody had time for; that could not be read. */
+  lookedFrames: z.int().nonnegative().optional(),
+  missedFrames: z.int().nonnegative().optional(),
   failedFrames: z.int().nonnegative(),
   droppedMessages: z.int().nonnegative(),
   unsentReps: z.int().nonnegative(),

@@ -17,9 +17,9 @@ export interface RenderedDemo {
 
 /**
  * Films the demo golfer into an uncompressed Y4M file for Chromium's `--use-file-for-fake-video-capture`, with the truth in
- * `<file>.truth.json`. First and last picture are the same still address, so that the loop has no seam. The file appears when it is whole.
+ * `<file>.truth.json`. First and last picture are the same still address, so that the loop has no seam. The file appears when it is whole. `playedAt`: pictures a second for whoever plays it, where that is not the show's own rate.
  */
-export async function renderY4m(file: string, show: DemoShow): Promise<RenderedDemo> {
+export async function renderY4m(file: string, show: DemoShow, playedAt = show.framesPerSecond): Promise<RenderedDemo> {
   if (show.width % 2 !== 0 || show.height % 2 !== 0) throw new RangeError("renderY4m: width and height must be even");
   await mkdir(dirname(file), { recursive: true });
   const unfinished = `${file}.part`;
@@ -29,7 +29,7 @@ export async function renderY4m(file: string, show: DemoShow): Promise<RenderedD
     await out.write(picture);
   });
   try {
-    await out.write(y4mHeader(show, show.framesPerSecond));
+    await out.write(y4mHeader(show, playedAt));
     const { camera, frames } = await playShow(demo.page, show);
     const checkpoints = await demo.page.evaluate(() => globalThis.demoPage?.checkpoints() ?? []);
     const rendered = { show, frames, camera, checkpoints };

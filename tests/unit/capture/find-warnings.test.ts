@@ -17,6 +17,7 @@ const fine = {
   framesPerSecond: 60,
   bestFramesPerSecond: 60,
   posesPerSecond: 15,
+  missedShare: 0.02,
   battery: 0.8,
   repTrouble: null,
   databaseMissing: false,
@@ -36,6 +37,7 @@ describe("S11 what is said while a source runs", () => {
   it.each([
     { what: "a low battery", now: { battery: 0.19 }, says: ["19 %", "plug the phone in"] },
     { what: "heat", now: { framesPerSecond: 30 }, says: ["heat", "shade"] },
+    { what: "pictures that are missed", now: { missedShare: 0.21 }, says: ["79 of 100", "close other programs"] },
     { what: "darkness", now: { brightness: 20 }, says: ["too dark", "phone's light on"] },
     {
       what: "darkness without a light",

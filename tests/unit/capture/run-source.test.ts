@@ -21,9 +21,11 @@ interface Script {
   readonly frames: number;
   readonly measure: (index: number) => Promise<unknown>;
   readonly find?: () => Promise<unknown>;
+  /** Pictures that pile up behind a live source's one. */
+  readonly waiting?: number;
 }
 
-async function run({ frames, measure, find }: Script) {
+async function run({ frames, measure, find, waiting }: Script) {
   const closed: number[] = [];
   const failed: string[] = [];
   const measured: number[] = [];
@@ -34,6 +36,7 @@ async function run({ frames, measure, find }: Script) {
     info: { kind: "clip", width: 4, height: 4, nominalFramesPerSecond: 60, zoom: 1, knownCamera: null },
     next: () => Promise.resolve(next < frames ? picture(closed, next++) : null),
     close: () => undefined,
+    ...(waiting === undefined ? {} : { live: { waiting: () => waiting, missed: () => 0 } }),
   };
   await runSource({
     source,
@@ -112,3 +115,26 @@ test("R4 the pose model gets no second picture while it is at one", async () => 
   });
   expect(asked).toBe(1);
 });
+
+test.each([
+  { waiting: 0, asked: 20 },
+  { waiting: 1, asked: 3 },
+])(
+  "R5 the pose model waits while $waiting pictures pile up, but no longer than hands are carried on",
+  async ({ waiting, asked }) => {
+    let count = 0;
+    await run({
+      frames: 20,
+      waiting,
+      measure: () =>
+        new Promise((resolve) => {
+          setTimeout(resolve, 1, {});
+        }),
+      find: () => {
+        count++;
+        return Promise.resolve({ body: null });
+      },
+    });
+    expect(count).toBe(asked);
+  },
+);
