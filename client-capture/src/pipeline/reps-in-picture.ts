@@ -51,14 +51,14 @@ function momentOf({ t, width, shaft, body }: SeenInPicture, handed: Handed): Pic
 
 function withoutGround(rep: PictureRep, pictures: readonly SeenInPicture[], settings: StationSettings): RepReading {
   const at = (id: string): number | null => rep.checkpoints.find(({ checkpoint }) => checkpoint === id)?.t ?? null;
-  const [setOff, top, impact] = [at("address"), at("top"), at("impact")];
-  const back = setOff === null || top === null ? 0 : (top - setOff) / 1000;
+  const [top, impact] = [at("top"), at("impact")];
+  const back = top === null ? 0 : (top - rep.startedAt) / 1000;
   const down = impact === null || top === null ? 0 : (impact - top) / 1000;
   const missing = checkpointIds.filter((id) => at(id) === null);
   const swung = pictures.filter(({ t }) => t >= rep.startedAt && t <= (impact ?? rep.endedAt));
   const tracked = swung.filter(({ shaft }) => shaft.status === "tracked").length;
   return {
-    kind: at("arm-level-back") === null ? "half" : "full",
+    kind: rep.kind,
     startedAt: milliseconds(rep.startedAt),
     endedAt: milliseconds(rep.endedAt),
     tempo: back > 0 && down > 0 ? { backswingSeconds: back, downswingSeconds: down, ratio: back / down } : null,

@@ -7,7 +7,8 @@ import { anglesOf } from "@overcue/shared-geometry/shaft-angles";
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import { fitCrossing, type Crossing, type FitOptions, type SeriesPoint } from "./fit-crossing.ts";
 import type { FollowedSample } from "./follow-swing.ts";
-import type { RepSamples, Rest } from "./rep-samples.ts";
+import type { RepSamples } from "./rep-samples.ts";
+import type { Rest } from "./rest.ts";
 import { median } from "./median.ts";
 import type { Segment } from "./segment-reps.ts";
 import { steadyShoulder } from "./steady-shoulder.ts";
@@ -51,7 +52,7 @@ export function dateCheckpoints(rep: RepSamples, segment: Segment, gripToHead: M
       Math.hypot(lasting.shoulder, lasting.hands),
     );
   const found: (CheckpointTime | null)[] = [];
-  if (rep.address !== null) found.push({ checkpoint: "address", t: milliseconds(rep.setOffAt), sd: 40 });
+  if (rep.address !== null) found.push({ checkpoint: "address", t: milliseconds(rep.setOffAt), sd: rep.setOffSd });
   found.push(
     crossing("takeaway", series.handsBehindThigh, 0, back, "up", heightFit, Math.hypot(lasting.thigh, lasting.hands)),
     crossing("shaft-level-back", series.elevation, 0, back, "up", angleFit, lastingElevation),

@@ -8,6 +8,9 @@ export interface HandsMoment {
   readonly up: number;
 }
 
+export const upAt = (path: readonly HandsMoment[], index: number): number => path[index]?.up ?? 0;
+export const timeAt = (path: readonly HandsMoment[], index: number): number => path[index]?.t ?? 0;
+
 /** The path of the hands in metres of the golfer's own scale. Pictures without hands are left out. */
 export function handsPath(moments: readonly PictureMoment[]): HandsMoment[] {
   const scale = median(moments.map((moment) => moment.scale));

@@ -58,8 +58,18 @@ export const swingTuning = {
   stillRate: 10 * degree,
   /** Hands' speed below which they stand still, metres a second. */
   stillHands: 0.06,
-  /** Swing angles between which the setting off is fitted, radians. `least` above the resting scatter; `most` where the path stops growing by that power. */
-  setOff: { least: 1.5 * degree, most: 12 * degree, power: 2.75 },
+  /**
+   * Swing angles between which the setting off is fitted, radians: `least` above the resting scatter; `most` where the path stops growing by that power.
+   * `otherPowers`: what else a start may grow by. Milliseconds where nothing can be fitted: `unfittedSd`; where the club only turned round: `turnSd`.
+   */
+  setOff: {
+    least: 1.5 * degree,
+    most: 12 * degree,
+    power: 2.75,
+    otherPowers: [2, 3.5],
+    unfittedSd: 200,
+    turnSd: 60,
+  },
   /** How far from the turn of the swing angle the turn in the plane may be, milliseconds. */
   topSearch: 120,
   /** Half-width of the fit of the top as a share of the time from top to low. Larger: calmer under noise, more of the swing's shape in it. */

@@ -6,11 +6,13 @@ import {
   tourTempo,
   usualGolfer,
   type DemoPlanItem,
+  type DemoRepKind,
 } from "@overcue/client-capture/demo-motion/demo-golfer-settings";
 import { pictureReps } from "@overcue/client-capture/swing/picture-reps";
 import type { PictureMoment } from "@overcue/client-capture/swing/picture-moment";
 import { project } from "@overcue/shared-geometry/camera-project";
 import { defaultCamera } from "@overcue/shared-geometry/default-camera";
+import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import type { Camera } from "@overcue/shared-geometry/camera";
 import { pixels } from "@overcue/shared-geometry/units";
 import { gaussian, seededRandom } from "../../scenes/random.ts";
@@ -61,6 +63,54 @@ describe("reps told from the picture alone", () => {
   ])("K3.1 finds the reps of %s", (_, items, count) => {
     expect(pictureReps(pictures(items).moments).length).toBe(count);
   });
+
+  const rep = (kind: DemoRepKind): DemoPlanItem => ({
+    do: "rep",
+    kind,
+    places: evenPlaces,
+    tempo: kind === "rehearsal" ? slowTempo : tourTempo,
+  });
+
+  it.each<[string, DemoPlanItem[], string[]]>([
+    [
+      "a ball teed up first, the hands far lower than ever in the swing",
+      [{ do: "distraction", what: "tee-up" }, still, rep("full")],
+      ["full"],
+    ],
+    ["a pump and a half swing", [rep("pump"), still, rep("half")], ["pump", "half"]],
+    ["back and forth without a stop", [rep("continuous")], ["full", "flow"]],
+    [
+      "a rehearsal held coming down",
+      [{ ...rep("rehearsal"), hold: { at: "arm-level-down", seconds: 3 } } as DemoPlanItem],
+      ["full"],
+    ],
+  ])("K5.1 finds and names the reps of %s", (_, items, kinds) => {
+    expect(pictureReps(pictures(items).moments).map(({ kind }) => kind)).toEqual(kinds);
+  });
+
+  it("K5.1 a club that is lifted and only lowered again is no rep", () => {
+    const { moments, motion } = pictures([rep("rehearsal")]);
+    const at = (id: CheckpointId): number => motion.checkpoints.find(({ checkpoint }) => checkpoint === id)?.t ?? 0;
+    const lowered = moments.filter(({ t }) => t < at("impact"));
+    const stays = lowered.at(-1);
+    if (stays === undefined) throw new Error("the motion has no impact");
+    const staying = Array.from({ length: 200 }, (_, index) => ({ ...stays, t: stays.t + (index + 1) * 33 }));
+    expect(pictureReps([...lowered, ...staying])).toEqual([]);
+  });
+
+  it.each(["full", "rehearsal"] as const)(
+    "K5.2 K5.3 every instant of a %s lies within three of its stated errors",
+    (kind) => {
+      const { moments, motion } = pictures([rep(kind)], 60);
+      const [told] = pictureReps(moments);
+      const dated = told?.checkpoints.filter(({ checkpoint }) => checkpoint !== "takeaway") ?? [];
+      expect(dated).toHaveLength(7);
+      for (const { checkpoint, t, sd } of dated) {
+        const truth = motion.checkpoints.find((one) => one.checkpoint === checkpoint)?.t ?? Infinity;
+        expect(Math.abs(t - truth) / sd, checkpoint).toBeLessThan(3);
+      }
+    },
+  );
 
   it("dates top and impact within a frame or two at 30 pictures a second", () => {
     const { moments, motion } = pictures([{ do: "rep", kind: "full", places: evenPlaces, tempo: tourTempo }]);

@@ -16,6 +16,7 @@ import { lookAtCamera } from "@overcue/shared-geometry/look-at-camera";
 import { worldPoint } from "@overcue/shared-geometry/point";
 import { metres, pixels, radians } from "@overcue/shared-geometry/units";
 import type { DemoShow } from "../demo-show.ts";
+import { clipRecorder } from "./clip-recorder.ts";
 import { i420FromRgba } from "./i420-from-rgba.ts";
 
 export interface ShownFrame {
@@ -35,6 +36,8 @@ export interface DemoPage {
   pixels(): string;
   /** Sends the picture kept, as planar 4:2:0, to the page's server. */
   send(): Promise<void>;
+  /** The rest of the show as an MP4 coded by the browser, sent to the page's server; how many pictures, and how they are coded. */
+  record(): Promise<{ readonly frames: number; readonly codec: string }>;
   checkpoints(): readonly DemoCheckpoint[];
 }
 
@@ -76,6 +79,20 @@ const page: DemoPage = {
   async send() {
     if (!kept) throw new Error("no picture yet");
     await fetch("/picture", { method: "POST", body: i420FromRgba(kept.data, kept.width, kept.height) });
+  },
+  async record() {
+    let recorder: Awaited<ReturnType<typeof clipRecorder>> | null = null;
+    let frames = 0;
+    for (let frame = await source?.next(); frame; frame = await source?.next()) {
+      const { image, captureTime } = frame;
+      recorder ??= await clipRecorder(image);
+      await recorder.add(image, captureTime / 1000);
+      image.close();
+      frames++;
+    }
+    if (recorder === null) throw new Error("the show has no picture");
+    await fetch("/picture", { method: "POST", body: await recorder.finish() });
+    return { frames, codec: recorder.codec };
   },
   checkpoints: () => source?.checkpoints ?? [],
 };

@@ -1,0 +1,100 @@
+import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
+import { milliseconds } from "@overcue/shared-geometry/units";
+import { bestSplit } from "./best-split.ts";
+import type { CheckpointTime } from "./checkpoint-time.ts";
+import { dateTopInPicture } from "./date-top-in-picture.ts";
+import type { FoundInPicture } from "./find-picture-rep.ts";
+import { fitCrossing, type Crossing, type SeriesPoint } from "./fit-crossing.ts";
+import { timeAt, type HandsMoment } from "./hands-path.ts";
+import { median } from "./median.ts";
+import type { PictureMoment } from "./picture-moment.ts";
+import { pictureTuning } from "./picture-tuning.ts";
+import { setOffInPicture } from "./set-off-in-picture.ts";
+
+/** The instants of a rep as its pictures show them, and when it began. */
+export interface DatedInPicture {
+  readonly from: number;
+  readonly checkpoints: readonly CheckpointTime[];
+}
+
+export function dateInPicture(
+  moments: readonly PictureMoment[],
+  path: readonly HandsMoment[],
+  found: FoundInPicture,
+): DatedInPicture {
+  const { rest, top, low } = found;
+  const scale = median(moments.map((moment) => moment.scale));
+  const [topT, lowT] = [timeAt(path, top), timeAt(path, low)];
+  const setOff = setOffInPicture(moments, path, found, scale);
+  const { looksHigher, sd } = pictureTuning.armLevel;
+  const overShoulder = moments.flatMap(({ t, hands, leadShoulder }): SeriesPoint[] =>
+    hands === null || leadShoulder === null ? [] : [{ t, value: (leadShoulder.y - hands.y) / scale, sd: 0.03 }],
+  );
+  const rise = moments.flatMap(({ t, shaft }): SeriesPoint[] =>
+    shaft === null
+      ? []
+      : [{ t, value: shaft.head === null ? -Math.sin(shaft.angle) : (shaft.grip.y - shaft.head.y) / scale, sd: 0.03 }],
+  );
+  const back: Span = [setOff.from, topT];
+  const down: Span = [topT, lowT];
+  const through: Span = [topT + 0.5 * (lowT - topT), lowT + 0.6 * (lowT - topT)];
+  // Where the head did not stand behind the ball first, nobody knows where the ball lies.
+  const headUp = rest.still ? headAboveRest(moments, timeAt(path, rest.index), scale) : [];
+  const impact = dated("impact", headUp, 0, through, 1, pictureTuning.impact.headSd);
+  const told = (checkpoint: CheckpointId, at: { t: number; sd: number } | null): CheckpointTime[] =>
+    at === null ? [] : [{ checkpoint, t: milliseconds(at.t), sd: at.sd }];
+  return {
+    from: setOff.from,
+    checkpoints: [
+      ...told("address", setOff.address),
+      ...told("takeaway", setOff.visible),
+      ...dated("shaft-level-back", rise, 0, back, 1, pictureTuning.shaftLevelSd),
+      ...dated("arm-level-back", overShoulder, looksHigher, back, 1, sd),
+      dateTopInPicture(path, top),
+      ...dated("arm-level-down", overShoulder, looksHigher, down, -1, sd),
+      ...dated("shaft-level-down", rise, 0, down, -1, pictureTuning.shaftLevelSd),
+      // The club head was blurred away: the hands are lowest a moment before impact.
+      ...(impact.length > 0 ? impact : told("impact", impactByHands(topT, lowT))),
+    ],
+  };
+}
+
+function impactByHands(topT: number, lowT: number): { readonly t: number; readonly sd: number } {
+  const { afterLow, share, least } = pictureTuning.impact;
+  return { t: lowT + afterLow * (lowT - topT), sd: Math.max(least, share * (lowT - topT)) };
+}
+
+/** Milliseconds, both ends closed. */
+type Span = readonly [number, number];
+
+/** `lasting`: an error that every sample shares, in the series' unit. */
+function dated(
+  checkpoint: CheckpointId,
+  series: readonly SeriesPoint[],
+  level: number,
+  span: Span,
+  sign: 1 | -1,
+  lasting: number,
+): CheckpointTime[] {
+  const one = cross(series, level, span, sign);
+  if (one === null) return [];
+  const sd = Math.hypot(one.sd, lasting / Math.max(1e-6, Math.abs(one.slope)));
+  return [{ checkpoint, t: milliseconds(one.t), sd }];
+}
+
+/** How high the head is in the picture over where it rested behind the ball, metres: past the ball it leaves the camera and rises. */
+function headAboveRest(moments: readonly PictureMoment[], restT: number, scale: number): SeriesPoint[] {
+  const heads = moments.flatMap(({ t, shaft }) =>
+    shaft === null || shaft.head === null || Math.sin(shaft.angle) < 0.3 ? [] : [{ t, y: shaft.head.y }],
+  );
+  const atRest = heads.filter(({ t }) => Math.abs(t - restT) <= 300).map(({ y }) => y);
+  if (atRest.length === 0) return [];
+  const rest = median(atRest);
+  return heads.map(({ t, y }) => ({ t, value: (rest - y) / scale, sd: 0.05 }));
+}
+
+function cross(series: readonly SeriesPoint[], level: number, [from, to]: Span, sign: 1 | -1): Crossing | null {
+  const inside = series.filter(({ t }) => t >= from && t <= to);
+  const best = bestSplit(inside, level, { from, to }, sign);
+  return best === null ? null : fitCrossing(inside, best, level, { least: 50, change: 0.1, sharedErrors: 2 });
+}

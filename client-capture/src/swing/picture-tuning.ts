@@ -1,0 +1,56 @@
+/** Every tuning number of the reps that are told from the picture alone: metres of the golfer's own scale, milliseconds, and shares. */
+export const pictureTuning = {
+  /** Least rise and fall of the hands that is a swing and not a waggle. */
+  swing: 0.3,
+  /** Share of the rise to the top that the hands must come down again to have passed the ball. */
+  comesDown: 0.7,
+  /** Within this of their resting place the hands have not left address. */
+  rests: 0.02,
+  /** The hands rest where in this many milliseconds their middle moves less than `rests`, and most of them lie within it. */
+  restTime: 300,
+  mostAtRest: 0.8,
+  /** The head moves less than this meanwhile. */
+  headRests: 0.05,
+  /** A swing comes down in less than this many times the time that its hands were seen going up, moments slower than `holds` (metres a second) left out. */
+  quicker: 2,
+  holds: 0.12,
+  /**
+   * The setting off: what is `seen` to have moved, metres of the head or of the hands (more where it scatters at rest: `scatters` times that), and up to where
+   * the start is fitted; the times over which it is steadied and for which it may be unseen, and one standard deviation where nothing can be fitted, milliseconds; how
+   * long a slow start looks like rest, one standard deviation as a share of the time from then to the top.
+   */
+  setOff: {
+    head: { seen: 0.03, most: 0.3 },
+    hands: { seen: 0.02, most: 0.1 },
+    scatters: 3,
+    steadiedOver: 120,
+    longestGap: 120,
+    creepShare: 0.1,
+    unfittedSd: 200,
+  },
+  /** Out of a flow the hands turned round forward of the ball no longer before their low than this, milliseconds. */
+  flowTime: 1500,
+  /** Speeds are taken over this many milliseconds. */
+  speedOver: 150,
+  /** Past the ball the hands rise by this, in less than so many times the time that they came down in and so many milliseconds more. */
+  risesThrough: 0.1,
+  through: { times: 1.5, more: 400 },
+  /** At a full top the hands are this far over the lead shoulder in the picture, half a swing's are not. */
+  fullOverShoulder: 0.3,
+  /** The hands are highest within `topFlat` of the top; the top is known to a share of the time that they spend within `topDepth` of it. */
+  topFlat: 0.015,
+  topDepth: 0.08,
+  topShare: 0.2,
+  /**
+   * Seen from behind at hand height, the hands at arm level look so much higher than the lead shoulder, which is farther away (0.4 m over the lens, 0.6 m
+   * deeper, at 3 m); one standard deviation of that, with the pose model's own errors. Metres.
+   */
+  armLevel: { looksHigher: 0.08, sd: 0.12 },
+  /** One standard deviation of the rise at which the shaft is level, as the lens stands over or under it. Metres. */
+  shaftLevelSd: 0.1,
+  /**
+   * One standard deviation of where the head meets the ball, as it rested behind it, metres. Where the head is not seen: impact comes this share of the way
+   * down's time after the hands were lowest (common practice, no source: they rise again through the ball), known to another share and no better than `least` ms.
+   */
+  impact: { headSd: 0.15, afterLow: 0.1, share: 0.14, least: 25 },
+} as const;
