@@ -76,6 +76,13 @@ function turned(
     }
     return out;
   }
+  if (rotation === 0 && step === 1 && map !== null) {
+    for (let y = 0, to = 0; y < height; y++) {
+      const from = offset + y * stride;
+      for (let x = 0; x < width; x++, to++) out[to] = map[bytes[from + x] as number] as number;
+    }
+    return out;
+  }
   const [first, right, down] = layOut(width, height, rotation);
   for (let y = 0; y < height; y++) {
     let to = first + y * down;

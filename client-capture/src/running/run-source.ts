@@ -2,6 +2,7 @@ import type { CapturedFrame, FrameSource } from "../frames/frame-source.ts";
 import type { Measured, MeasureClient } from "../measuring/measure-client.ts";
 import type { Body } from "../pipeline/body.ts";
 import type { PoseClient } from "../pose/pose-client.ts";
+import { makePoseRest } from "./pose-rest.ts";
 import type { SourceClock } from "./source-clock.ts";
 
 export interface RunHooks {
@@ -51,11 +52,12 @@ export async function runSource({
   paused,
 }: RunParts): Promise<void> {
   let posing = false;
+  const rest = makePoseRest();
   let posedAt = Number.NEGATIVE_INFINITY;
 
   const offerToPose = async ({ image, rotation, captureTime }: CapturedFrame): Promise<void> => {
     const model = pose();
-    if (posing || model === null) return;
+    if (posing || model === null || !rest.isOver(now())) return;
     const behind = (source.live?.waiting() ?? 0) > 0;
     if (behind && captureTime - posedAt < longestWithoutPose) return;
     posing = true;
@@ -69,6 +71,7 @@ export async function runSource({
           hooks.onPose(body);
         }, fail)
         .finally(() => {
+          rest.answered(now(), source.live?.missed() ?? 0);
           posing = false;
         });
     } catch (error) {

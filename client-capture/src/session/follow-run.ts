@@ -23,12 +23,16 @@ export interface FollowedRun {
   readonly stopped: () => boolean;
   /** Whether sticks are being marked on a picture that was kept. */
   readonly settingSticks: () => boolean;
+  /** Sees the pictures that are painted; the finding of each follows with `painted`. */
   readonly onPicture: (frame: CapturedFrame) => void;
-  readonly onMeasured: (measured: Measured, clock: SourceClock, framesPerSecond: number) => void;
+  readonly onMeasured: (measured: Measured, clock: SourceClock, framesPerSecond: number, painted: boolean) => void;
 }
 
 /** Numbers for people change this often, milliseconds. */
 const tellEvery = 300;
+/** Pictures are painted this far apart at least, milliseconds, and where others wait to be measured only so often. */
+const paintEvery = 30;
+const paintBehindEvery = 200;
 /** The exposure is looked after this often, milliseconds: a change takes a few pictures to show. */
 const tendEvery = 1000;
 
@@ -39,14 +43,24 @@ export async function followRun(run: FollowedRun): Promise<void> {
   const numbers = makeLiveNumbers();
   const clock = source.info.kind === "camera" ? liveClock : playingClock();
   let toldAt = Number.NEGATIVE_INFINITY;
+  let paintedAt = Number.NEGATIVE_INFINITY;
+  let painted = false;
   let tendedAt = Number.NEGATIVE_INFINITY;
   let top: TopSeen = "never";
 
+  const onPicture = (frame: CapturedFrame): void => {
+    const at = now();
+    const behind = (source.live?.waiting() ?? 0) > 0;
+    painted = at - paintedAt > (behind ? paintBehindEvery : paintEvery);
+    if (!painted) return;
+    paintedAt = at;
+    run.onPicture(frame);
+  };
   const onMeasured = (measured: Measured): void => {
     if (stopped()) return;
     const at = now();
     numbers.pictureAt(at, source.live?.missed() ?? 0);
-    run.onMeasured(measured, clock, store.getState().framesPerSecond);
+    run.onMeasured(measured, clock, store.getState().framesPerSecond, painted);
     if (measured.rep !== null) {
       const { kind, complete } = measured.rep;
       store.setState(({ reps: count }) => ({ reps: count + 1, lastRep: { kind, complete } }));
@@ -77,7 +91,7 @@ export async function followRun(run: FollowedRun): Promise<void> {
       // A clip waits while its sticks are set; a camera goes on, so that a new picture can be taken.
       paused: () => source.info.kind !== "camera" && run.settingSticks(),
       hooks: {
-        onPicture: run.onPicture,
+        onPicture,
         onMeasured,
         onPose: () => {
           numbers.poseAt(now());

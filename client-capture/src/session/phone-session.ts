@@ -28,7 +28,7 @@ import { makeToldBands } from "./told-bands.ts";
 import { makeStationTeller } from "./tell-station.ts";
 import { makeStickWatch } from "./watch-sticks.ts";
 
-/** Draws what is seen and found; called for every picture while a live picture is on the screen. */
+/** Draws what is seen and found; called for the pictures that are painted while a live picture is on the screen. */
 export interface Painter {
   picture(frame: CapturedFrame): void;
   finding(output: StepOutput): void;
@@ -156,8 +156,8 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
       stopped: () => current.stopped,
       settingSticks: () => store.getState().screen === "station" && stationStore?.getState().picture !== null,
       onPicture: (frame) => painter?.picture(frame),
-      onMeasured: (measured, clock, framesPerSecond) => {
-        painter?.finding(measured.output);
+      onMeasured: (measured, clock, framesPerSecond, painted) => {
+        if (painted) painter?.finding(measured.output);
         const { t, swing, hands } = measured.output;
         if (measured.rep !== null && store.getState().calibration !== "suspect") store.setState({ stationNews: "" });
         const isStill = swing.phase === "still";
