@@ -42,7 +42,7 @@ export function alignBackground(background: SlowBackground, picture: WorkPicture
 /** Agreement for each shift about (`x`, `y`) into `scores`; returns where it is best. */
 function scoreShifts(background: SlowBackground, picture: WorkPicture, x: number, y: number): number {
   const { width, height, values } = picture;
-  const mean = background.values;
+  const mean = background.rounded;
   const border = reach + 2 + Math.max(Math.abs(x), Math.abs(y));
   const step = Math.max(1, Math.floor(Math.sqrt((width * height) / readings)) | 1);
   scores.fill(0);

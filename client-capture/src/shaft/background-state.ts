@@ -2,11 +2,16 @@
 export interface SlowBackground {
   width: number;
   height: number;
-  /** The mean, where the camera looked when it began. */
+  /** The mean, where the camera looked when it began; and the same in whole quarters of a grey level. */
   values: Float32Array;
-  /** The mean as the picture of now should show it; NaN where it never saw. The same array as `values` while nothing sways. */
-  aligned: Float32Array;
-  shifted: Float32Array;
+  rounded: Int16Array;
+  /** The mean as the picture of now should show it, within `left` to `right` and `top` to `bottom` (the last ones excluded): elsewhere it never saw. */
+  aligned: Int16Array;
+  shifted: Int16Array;
+  left: number;
+  top: number;
+  right: number;
+  bottom: number;
   swayX: number;
   swayY: number;
   /** Mean place of the hands, picture pixels without the sway. */

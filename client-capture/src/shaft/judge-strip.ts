@@ -21,17 +21,14 @@ export function judgeStrip(strip: Strip, still: number, tuning: ShaftTuning): vo
     const moved = (slope * freshWeight) / (floor + texture.change);
     const last = row + width - flank;
     for (let i = row + flank; i < last; i++) {
+      // Signs are taken off and put on by masks: in noise no branch could be foretold.
       const now = ridges[i] as number;
-      let evidence = -zero;
-      if (now !== 0) {
-        const size = now < 0 ? -now : now;
-        const change = stirs[i] as number;
-        const fresh = now < 0 ? -change : change;
-        evidence += size * stay;
-        if (fresh > 0) evidence += (fresh < 2 * size ? fresh : 2 * size) * moved;
-        if (evidence > most) evidence = most;
-      }
-      runs[i] = evidence < least ? least : evidence;
+      const minus = now >> 31;
+      const size = (now ^ minus) - minus;
+      const fresh = ((stirs[i] as number) ^ minus) - minus;
+      const beyond = (fresh & ~(fresh >> 31)) - 2 * size;
+      const counted = 2 * size + (beyond & (beyond >> 31));
+      runs[i] = Math.max(least, Math.min(most, size * stay + counted * moved - zero));
     }
   }
 }
@@ -48,50 +45,42 @@ function findRidges({ sums, ridges, stirs, width }: Strip, row: number): void {
   const last = row + width - flank;
   let total = 0;
   let stirred = 0;
-  // Sums of two neighbours, from three cells before to two cells behind the one that is judged: of brightness, and of change.
-  const pairNow = (at: number): number => ((sums[at] as number) & 0xffff) + ((sums[at + 1] as number) & 0xffff);
-  const pairChange = (at: number): number => ((sums[at] as number) >> 16) + ((sums[at + 1] as number) >> 16);
-  let n0 = pairNow(first - 3);
-  let n1 = pairNow(first - 2);
-  let n2 = pairNow(first - 1);
-  let n3 = pairNow(first);
-  let n4 = pairNow(first + 1);
-  let c0 = pairChange(first - 3);
-  let c1 = pairChange(first - 2);
-  let c2 = pairChange(first - 1);
-  let c3 = pairChange(first);
-  let c4 = pairChange(first + 1);
+  // Sums of two neighbours, from three cells before to two cells behind the one that is judged, brightness and change in one number.
+  let p0 = (sums[first - 3] as number) + (sums[first - 2] as number);
+  let p1 = (sums[first - 2] as number) + (sums[first - 1] as number);
+  let p2 = (sums[first - 1] as number) + (sums[first] as number);
+  let p3 = (sums[first] as number) + (sums[first + 1] as number);
+  let p4 = (sums[first + 1] as number) + (sums[first + 2] as number);
   let f = sums[first + 2] as number;
   for (let i = first; i < last; i++) {
     const g = sums[i + 3] as number;
-    const n5 = (f & 0xffff) + (g & 0xffff);
-    const c5 = (f >> 16) + (g >> 16);
-    const value = ridgeOf(2 * (n2 + n3), n0, n5);
+    const p5 = f + g;
+    const middle = p2 + p3;
+    const value = ridgeOf(2 * (middle & 0xffff), p0 & 0xffff, p5 & 0xffff);
     ridges[i] = value;
     total += value < 0 ? -value : value;
-    const stir = ridgeOf(2 * (c2 + c3), c0, c5);
+    const stir = ridgeOf(2 * (middle >> 16), p0 >> 16, p5 >> 16);
     stirs[i] = stir;
     stirred += stir < 0 ? -stir : stir;
-    n0 = n1;
-    n1 = n2;
-    n2 = n3;
-    n3 = n4;
-    n4 = n5;
-    c0 = c1;
-    c1 = c2;
-    c2 = c3;
-    c3 = c4;
-    c4 = c5;
+    p0 = p1;
+    p1 = p2;
+    p2 = p3;
+    p3 = p4;
+    p4 = p5;
     f = g;
   }
   texture.now = total / (width - 2 * flank);
   texture.change = stirred / (width - 2 * flank);
 }
 
+/** The smaller of the two contrasts where they have one sign, else 0; by masks, for the same reason. */
 function ridgeOf(middle: number, before: number, after: number): number {
   const left = middle - 4 * before;
   const right = middle - 4 * after;
-  if (left > 0) return right > 0 ? (left < right ? left : right) : 0;
-  if (left < 0 && right < 0) return left > right ? left : right;
-  return 0;
+  const minus = left >> 31;
+  const a = (left ^ minus) - minus;
+  const b = (right ^ minus) - minus;
+  const away = a - b;
+  const smaller = b + (away & (away >> 31));
+  return ((smaller ^ minus) - minus) & ~((left ^ right) >> 31);
 }

@@ -76,9 +76,9 @@ export function cutLineWindow(
     plane.copyWithin(row * size, (bottom - 1) * size, (bottom - 1) * size + across);
 }
 
-/** `count` pixels of row `y` from column `x` on. The picture's outermost pixels show no change: nobody knows what lies beside them. */
+/** `count` pixels of row `y` from column `x` on. Where nobody knows what lies beside a pixel it shows no change. */
 function packRow(
-  { width, height, values }: WorkPicture,
+  { width, values }: WorkPicture,
   background: SlowBackground | null,
   y: number,
   x: number,
@@ -88,27 +88,42 @@ function packRow(
   start: number,
 ): void {
   const from = y * width + x;
-  const old = background === null || y === 0 || y === height - 1 ? null : background.aligned;
-  if (old === null) {
-    for (let i = 0; i < count; i++) into[start + i] = values[from + i] as number;
-    return;
-  }
-  for (let i = 0; i < count; i++) {
-    const value = values[from + i] as number;
-    const change = value - (old[from + i] as number);
-    // Most pixels change by less than a grey level: noise, and not worth a look at what is about them.
-    const packed = change > 3 || change < -3 ? value + (beyond(change, old, from + i, width, slack) << 16) : value;
-    into[start + i] = packed;
-  }
-  if (x === 0) into[start] = values[from] as number;
-  if (x + count === width) into[start + count - 1] = values[from + count - 1] as number;
+  const known = background !== null && y > background.top && y < background.bottom - 1;
+  const first = known ? Math.min(count, Math.max(0, background.left + 1 - x)) : count;
+  const last = known ? Math.max(first, Math.min(count, background.right - 1 - x)) : count;
+  for (let i = 0; i < first; i++) into[start + i] = values[from + i] as number;
+  if (known) packChanges(values, background.aligned, width, from, first, last, Math.round(256 * slack), into, start);
+  for (let i = last; i < count; i++) into[start + i] = values[from + i] as number;
 }
 
-/** What is left of a change, whole, when what the background shows `slack` of a pixel away is taken off; 0 where nothing is. */
-function beyond(change: number, old: Float32Array, at: number, width: number, slack: number): number {
-  const bend = (old[at + 1] as number) - (old[at - 1] as number);
-  const rise = (old[at + width] as number) - (old[at - width] as number);
-  const allowed = slack * ((bend < 0 ? -bend : bend) + (rise < 0 ? -rise : rise));
-  if (change > allowed) return Math.trunc(change - allowed);
-  return change < -allowed ? Math.trunc(change + allowed) : 0;
+/** What the background also shows `slack` 256ths of a pixel away is taken off a change. */
+function packChanges(
+  values: Int16Array,
+  old: Int16Array,
+  width: number,
+  from: number,
+  first: number,
+  last: number,
+  slack: number,
+  into: Int32Array,
+  start: number,
+): void {
+  let before = old[from + first - 1] as number;
+  let here = old[from + first] as number;
+  for (let i = first; i < last; i++) {
+    const at = from + i;
+    const value = values[at] as number;
+    const behind = old[at + 1] as number;
+    const change = value - here;
+    // By masks: in noise no branch could be foretold.
+    const bend = behind - before;
+    const rise = (old[at + width] as number) - (old[at - width] as number);
+    const bent = (bend ^ (bend >> 31)) - (bend >> 31);
+    const risen = (rise ^ (rise >> 31)) - (rise >> 31);
+    const minus = change >> 31;
+    const beyond = (change ^ minus) - minus - ((slack * (bent + risen)) >> 8);
+    into[start + i] = value + ((((beyond & ~(beyond >> 31)) ^ minus) - minus) << 16);
+    before = here;
+    here = behind;
+  }
 }

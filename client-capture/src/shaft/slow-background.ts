@@ -1,13 +1,19 @@
 import { alignBackground } from "./align-background.ts";
 import type { SlowBackground } from "./background-state.ts";
+import { shiftRow, type RowSpan } from "./shift-row.ts";
 import type { WorkPicture } from "./work-picture.ts";
 
 export const emptyBackground = (): SlowBackground => ({
   width: 0,
   height: 0,
   values: new Float32Array(0),
-  aligned: new Float32Array(0),
-  shifted: new Float32Array(0),
+  rounded: new Int16Array(0),
+  aligned: new Int16Array(0),
+  shifted: new Int16Array(0),
+  left: 0,
+  top: 0,
+  right: 0,
+  bottom: 0,
   swayX: 0,
   swayY: 0,
   handsX: 0,
@@ -17,6 +23,7 @@ export const emptyBackground = (): SlowBackground => ({
 
 /** Share of the picture that the camera may turn away before the background starts anew. */
 const farthest = 0.12;
+const span: RowSpan = { from: 0, to: 0 };
 
 /** Brings the background under the picture of now. False where there is none yet, or the camera has turned too far: it starts anew then. */
 export function matchBackground(background: SlowBackground, picture: WorkPicture): boolean {
@@ -25,7 +32,8 @@ export function matchBackground(background: SlowBackground, picture: WorkPicture
     background.width = width;
     background.height = height;
     background.values = new Float32Array(width * height);
-    background.shifted = new Float32Array(width * height);
+    background.rounded = new Int16Array(width * height);
+    background.shifted = new Int16Array(width * height);
     restart(background);
   }
   if (background.count < 2) return false;
@@ -35,11 +43,7 @@ export function matchBackground(background: SlowBackground, picture: WorkPicture
     restart(background);
     return false;
   }
-  background.aligned = background.values;
-  if (swayX !== 0 || swayY !== 0) {
-    background.aligned = background.shifted;
-    shift(background.values, width, height, -swayX, -swayY, background.shifted);
-  }
+  bring(background);
   return true;
 }
 
@@ -47,40 +51,30 @@ function restart(background: SlowBackground): void {
   background.count = 0;
   background.swayX = 0;
   background.swayY = 0;
-  background.aligned = background.values;
 }
 
-/** `into` shows at (x, y) what `from` has at (x + dx, y + dy), bilinear; NaN outside. */
-function shift(
-  from: Float32Array | Int16Array,
-  width: number,
-  height: number,
-  dx: number,
-  dy: number,
-  into: Float32Array,
-): void {
-  const ix = Math.floor(dx);
-  const iy = Math.floor(dy);
-  const fx = dx - ix;
-  const fy = dy - iy;
-  const right = fx === 0 ? 0 : 1;
-  const down = fy === 0 ? 0 : width;
+function bring(background: SlowBackground): void {
+  const { width, height, rounded, shifted, swayX, swayY } = background;
+  background.left = 0;
+  background.top = 0;
+  background.right = width;
+  background.bottom = height;
+  background.aligned = rounded;
+  if (swayX === 0 && swayY === 0) return;
+  background.aligned = shifted;
+  background.top = height;
+  background.bottom = 0;
   for (let y = 0; y < height; y++) {
-    const row = y + iy;
-    const insideY = row >= 0 && row + (fy === 0 ? 0 : 1) < height;
-    for (let x = 0; x < width; x++) {
-      const column = x + ix;
-      if (!insideY || column < 0 || column + right >= width) {
-        into[y * width + x] = Number.NaN;
-        continue;
-      }
-      const at = row * width + column;
-      const top = (from[at] as number) * (1 - fx) + (from[at + right] as number) * fx;
-      const bottom = (from[at + down] as number) * (1 - fx) + (from[at + down + right] as number) * fx;
-      into[y * width + x] = top * (1 - fy) + bottom * fy;
-    }
+    shiftRow(rounded, width, height, y, -swayX, -swayY, shifted, y * width, span);
+    if (span.to <= span.from) continue;
+    background.left = span.from;
+    background.right = span.to;
+    background.top = Math.min(background.top, y);
+    background.bottom = y + 1;
   }
 }
+
+let row = new Int16Array(0);
 
 /** Takes a working picture into the mean, after `matchBackground`. Hands in picture pixels. */
 export function feedBackground(
@@ -94,24 +88,37 @@ export function feedBackground(
   const { width, height, factor } = picture;
   background.count++;
   const share = Math.max(1 - Math.exp(-seconds / timeConstant), 1 / background.count);
-  const mean = background.values;
-  const { swayX, swayY } = background;
-  let now: Float32Array | Int16Array = picture.values;
-  if (swayX !== 0 || swayY !== 0) {
-    now = background.shifted;
-    shift(picture.values, width, height, swayX, swayY, background.shifted);
-  }
+  const { swayX, swayY, values, rounded } = background;
+  const still = swayX === 0 && swayY === 0;
+  if (row.length !== width) row = new Int16Array(width);
   // Rows take turns, a half of them a picture, each with twice the share: the mean is slow enough for that.
   const turns = background.count > 3 ? 2 : 1;
   const rowShare = turns === 1 ? share : 1 - (1 - share) * (1 - share);
   for (let y = background.count % turns; y < height; y += turns) {
-    const end = (y + 1) * width;
-    for (let i = y * width; i < end; i++) {
-      const old = mean[i] as number;
-      const value = now[i] as number;
-      if (value === value) mean[i] = old + rowShare * (value - old);
+    if (still) {
+      feedRow(picture.values, y * width, values, rounded, y * width, width, rowShare);
+      continue;
     }
+    shiftRow(picture.values, width, height, y, swayX, swayY, row, 0, span);
+    feedRow(row, span.from, values, rounded, y * width + span.from, span.to - span.from, rowShare);
   }
   background.handsX += share * (handsX - swayX * factor - background.handsX);
   background.handsY += share * (handsY - swayY * factor - background.handsY);
+}
+
+function feedRow(
+  now: Int16Array,
+  from: number,
+  mean: Float32Array,
+  rounded: Int16Array,
+  at: number,
+  count: number,
+  share: number,
+): void {
+  for (let i = 0; i < count; i++) {
+    const old = mean[at + i] as number;
+    const value = old + share * ((now[from + i] as number) - old);
+    mean[at + i] = value;
+    rounded[at + i] = value + 0.5;
+  }
 }
