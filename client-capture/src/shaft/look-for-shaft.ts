@@ -4,6 +4,10 @@ import type { Picture } from "../picture/picture.ts";
 import { borrowFromRod } from "./borrow-from-rod.ts";
 import type { RodColour } from "./learn-rod-colour.ts";
 import { cutLineWindow, halfWindow, makeLineWindow, type LineWindow } from "./line-window.ts";
+import { goThrough } from "./go-through.ts";
+import { noStandingLines, type StandingLines } from "./standing-lines.ts";
+import { noveltyOf } from "./novelty-of.ts";
+import { oddsCarried } from "./odds-carried.ts";
 import { makeLineSweep, type LineSweep } from "./line-sweep-state.ts";
 import { sweepLines } from "./line-sweep.ts";
 import { makeBodyMarks, markBody, type BodyMarks } from "./mark-body.ts";
@@ -26,6 +30,7 @@ export interface ShaftSight {
   readonly background: SlowBackground;
   readonly hands: HandsTrack;
   readonly marks: BodyMarks;
+  readonly standing: StandingLines;
   t: Milliseconds | null;
   /** For each direction how far what was seen there is more than another look at the same still thing, 0 to 1. */
   readonly novelty: Float32Array;
@@ -55,6 +60,7 @@ export function openSight(
     background: emptyBackground(),
     hands: startHandsTrack(),
     marks: makeBodyMarks(2 * half + 1),
+    standing: noStandingLines(sweep.directions),
     t: null,
     novelty: new Float32Array(sweep.directions),
     looked: new Float64Array(sweep.directions / 2).fill(-Infinity),
@@ -81,8 +87,8 @@ export function lookForShaft(sight: ShaftSight, picture: Picture, t: Millisecond
   const reach = (tuning.reach * hands.torso) / work.factor;
   cutLineWindow(window, work, known ? background : null, centreX, centreY, reach, slack);
   if (body !== null) markBody(sight.marks, body, work.factor, window, hands.torso / work.factor, tuning);
-  const moved = handsMoved(sight) / hands.torso / tuning.stillReach;
-  const still = known ? Math.exp(-moved * moved) : 1;
+  const moved = known ? handsMoved(sight) / hands.torso : 0;
+  const still = Math.exp(-((moved / tuning.stillReach) ** 2));
   const look = {
     still,
     hands: sight.hands,
@@ -94,7 +100,8 @@ export function lookForShaft(sight: ShaftSight, picture: Picture, t: Millisecond
   };
   sweepLines(sweep, window, hands.torso / work.factor, look, tuning);
   if (sight.rodAlong) borrowFromRod(sweep, hands.torso / work.factor, tuning);
-  rateNovelty(sight, t, still);
+  else goThrough(sweep, hands.torso / work.factor, tuning.throughWeight * still, tuning);
+  rateNovelty(sight, t, still, moved);
   feedBackground(background, work, hands.x, hands.y, elapsed, tuning.backgroundTime);
   return true;
 }
@@ -103,16 +110,40 @@ export function lookForShaft(sight: ShaftSight, picture: Picture, t: Millisecond
  * A direction that was not looked at for a while is seen anew, however still what lies there. Which end of a rod hides the other stays so for a while,
  * moving or not.
  */
-function rateNovelty({ sweep, novelty, looked, lastSeen, tuning }: ShaftSight, t: Milliseconds, still: number): void {
+function rateNovelty(sight: ShaftSight, t: Milliseconds, still: number, moved: number): void {
+  const { sweep, novelty, looked, lastSeen, tuning } = sight;
   for (let i = 0; i < sweep.directions; i++) {
     if (sweep.wanted[i % looked.length] === 0) continue;
     lastSeen[i] = sweep.evidence[i] as number;
     const since = (t - (looked[i % looked.length] as number)) / 1000;
     const anew = tuning.stillWeight * Math.min(1, since / tuning.stillLook);
-    novelty[i] = 1 - still * (1 - anew) * (1 - (sweep.fresh[i] as number));
+    const fresh = sweep.fresh[i] as number;
+    const carried = (sweep.evidence[i] as number) > tuning.leastEvidence ? carriedAt(sight, i) : 1;
+    novelty[i] = carried * noveltyOf(fresh, anew, still, moved, tuning);
     sweep.side[i] = (sweep.side[i] as number) * Math.min(1, since / tuning.sideLook);
   }
   for (let i = 0; i < looked.length; i++) if (sweep.wanted[i] === 1) looked[i] = t;
+}
+
+/** The odds that what is seen in a direction goes with the hands. */
+function carriedAt(
+  { sweep, window, work, hands, background, standing, tuning }: ShaftSight,
+  direction: number,
+): number {
+  const seen = sweep.borrowed[direction] === 1 ? (direction + sweep.directions / 2) % sweep.directions : direction;
+  const [cos, sin] = [Math.cos(seen * sweep.step), Math.sin(seen * sweep.step)];
+  const [offset, end] = [sweep.offset[seen] as number, sweep.end[seen] as number];
+  const { x, y, torso } = hands.now;
+  return oddsCarried(
+    standing,
+    direction,
+    window.centreX - background.swayX - sin * offset + cos * end,
+    window.centreY - background.swayY + cos * offset + sin * end,
+    x / work.factor - background.swayX,
+    y / work.factor - background.swayY,
+    torso / work.factor,
+    tuning,
+  );
 }
 
 /** How far the hands are from their mean place of the last while, picture pixels, the camera's sway taken out. */

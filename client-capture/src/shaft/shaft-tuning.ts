@@ -71,6 +71,8 @@ export const shaftTuning = {
   sideMost: 2,
   /** Seconds after which what tells the two ends apart counts in full again. Up: slower to decide which end is the head's, and to change its mind. */
   sideLook: 0.3,
+  /** Seconds unseen after which a shaft that is seen at its length has come out anew. Up: where the hands are tells less often which end is the head's. */
+  outMemory: 0.6,
   /** Hands' way from their mean place, torso lengths, at which what stands still stops counting. */
   stillReach: 0.12,
   /** How far a line is trusted that lies over a leg, an arm, the trunk, 0 to 1. Up: finds a shaft in front of them, and their edges. */
@@ -95,6 +97,23 @@ export const shaftTuning = {
   stillLook: 0.25,
   /** What a look at something that stands still counts against one at something that moves: clutter mostly stands. Up: bolder at address. */
   stillWeight: 0.45,
+  /** Hands' way from their mean place, torso lengths, from which what was there all along is none of theirs: farther than a pose trembles. */
+  goneReach: 0.3,
+  /**
+   * Share of a line's contrast that has come since the background was taken at which it begins to count, and from which it counts wholly, where the hands have moved: a shaft that
+   * they carry is new nearly everywhere. Up: fewer posts taken for a shaft, and a shaft in front of one lost sooner.
+   */
+  freshFrom: 0.1,
+  freshTo: 0.3,
+  /**
+   * How well a standing thing's end is seen at the same place, and how well the way of the hands is known, torso lengths; nats that speak for the hands' carrying it
+   * before anything is seen. Up: slower to tell what stands.
+   */
+  standSd: 0.06,
+  carrySd: 0.25,
+  carriedBefore: 3,
+  /** How near to each other the lines on both sides of the hands must pass to be one, torso lengths. Up: more counts as going through. */
+  sameLine: 0.04,
   /** Most nats a picture may add: clutter of any strength comes up now and then. Up: bolder, quicker to change its mind. */
   evidenceCap: 9,
   /** Directions so near to each other are taken to see the same line, degrees. Up: steadier, blunter. */
@@ -159,7 +178,7 @@ export const shaftTuning = {
   /** Error that no fit gets under (a shaft is not perfectly straight, a lens not perfectly rectilinear), radians. */
   leastSd: 0.003,
   /** Error of a line that the fit could not carry, radians. */
-  unfittedSd: 0.03,
+  unfittedSd: 0.05,
   /** Error of the angle and across (torso lengths) where a rod seems to lie beside the shaft; across without one. */
   rodSd: 0.008,
   /** The same, picture pixels across a torso's length: a rod and a shaft that the picture cannot tell apart pull the line to and fro. */

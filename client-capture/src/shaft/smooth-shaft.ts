@@ -6,6 +6,7 @@ import { readFilter } from "./read-filter.ts";
 import { shaftTuning, type ShaftTuning } from "./shaft-tuning.ts";
 import type { ShaftEvidence } from "./track-shaft.ts";
 import { predictTurn, predictTurnBack, makeTurnFilter, weighTurn, type TurnFilter } from "./turn-filter.ts";
+import { weighEmergence } from "./weigh-emergence.ts";
 import { weighDirections } from "./weigh-directions.ts";
 
 /**
@@ -22,9 +23,10 @@ export function smoothShaft(
   const directions = first.sweep.length;
   const arrival = arrivalOdds(directions, first.handed, tuning);
   const likelihood = new Float32Array(directions);
-  const weighPicture = (filter: TurnFilter, { sweep, side, novelty, clutter }: ShaftEvidence): void => {
+  const weighPicture = (filter: TurnFilter, { sweep, side, novelty, clutter, emerging }: ShaftEvidence): void => {
     if (sweep.length !== directions) return;
     weighDirections(sweep, side, novelty, clutter, tuning, likelihood);
+    weighEmergence(likelihood, arrival.high, emerging);
     weighTurn(filter, likelihood);
   };
   const forward = makeTurnFilter(arrival.low);

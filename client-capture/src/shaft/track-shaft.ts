@@ -13,10 +13,12 @@ import { arrivalOdds, mixArrival, type ArrivalOdds } from "./arrival-odds.ts";
 import { longestPlausible, type SeenLength } from "./longest-plausible.ts";
 import { correctHands } from "./predict-hands.ts";
 import { readFilter, type FilterReading } from "./read-filter.ts";
+import { comeOut, type Emergence } from "./come-out.ts";
 import { seenLong } from "./seen-long.ts";
 import { shaftTuning, type ShaftTuning } from "./shaft-tuning.ts";
 import { makeTurnFilter, predictTurn, weighTurn, type TurnFilter } from "./turn-filter.ts";
 import { wantDirections } from "./want-directions.ts";
+import { weighEmergence } from "./weigh-emergence.ts";
 import { clutterLevel, weighDirections } from "./weigh-directions.ts";
 
 /** What the tracker may be told beforehand; all but the hand has a default. */
@@ -50,6 +52,8 @@ export interface ShaftEvidence extends ShaftFinding {
   readonly side: Float32Array;
   /** What clutter reached there, nats. */
   readonly clutter: number;
+  /** How much of coming out of end-on with the hands high is weighed in this picture, 0 to 1. */
+  readonly emerging: number;
 }
 
 /** Everything the tracker remembers. It is changed in place by `trackShaft`: its arrays are allocated once and used again. */
@@ -69,6 +73,7 @@ export interface ShaftTrackerState {
   count: number;
   /** How far the shaft was seen at its length in the last picture, 0 to 1. */
   long: number;
+  readonly emergence: Emergence;
   readonly length: SeenLength;
 }
 
@@ -119,6 +124,7 @@ export function startShaftTracker(options: ShaftTrackerOptions): ShaftTrackerSta
     t: null,
     count: 0,
     long: 0,
+    emergence: { out: 0, fresh: 0 },
     length: { length: 0, rate: 0, t: null },
   };
 }
@@ -130,7 +136,8 @@ export function trackShaft(
 ): { state: ShaftTrackerState; output: ShaftOutput } {
   const { t, picture, body } = input;
   const { sight, filter, likelihood, tuning } = state;
-  if (state.t !== null) predictTurn(filter, Math.max(0, t - state.t) / 1000, state.long, tuning);
+  const elapsed = state.t === null ? 0 : Math.max(0, t - state.t) / 1000;
+  if (state.t !== null) predictTurn(filter, elapsed, state.long, tuning);
   state.t = t;
   state.count++;
   if (!state.leisure) wantDirections(sight.sweep, filter, state.count, tuning);
@@ -139,17 +146,21 @@ export function trackShaft(
     const reading = readFilter(filter.belief, filter.directions, filter.absent, tuning.nearMass);
     return {
       state,
-      output: answer(state, { t, hands: null, candidates: [], long: 0, longest: Infinity }, nothing, 0, reading),
+      output: answer(state, { t, hands: null, candidates: [], long: 0, longest: Infinity }, nothing, 0, 0, reading),
     };
   }
-  mixArrival(state.arrival, highness(sight.hands.now.height, tuning), filter);
+  const high = highness(sight.hands.now.height, tuning);
+  mixArrival(state.arrival, high, filter);
   const clutter = clutterLevel(sight.lastSeen, tuning);
   weighDirections(sight.sweep.evidence, sight.sweep.side, sight.novelty, clutter, tuning, likelihood);
+  const emerging = high * state.emergence.fresh;
+  weighEmergence(likelihood, state.arrival.high, emerging);
   weighTurn(filter, likelihood);
   const reading = readFilter(filter.belief, filter.directions, filter.absent, tuning.nearMass);
   const finding = readPicture(state, picture, t, reading);
   state.long = finding.long;
-  const output = answer(state, finding, sight.sweep.evidence, clutter, reading);
+  comeOut(state.emergence, finding.long, elapsed, tuning);
+  const output = answer(state, finding, sight.sweep.evidence, clutter, emerging, reading);
   if (output.now.status === "tracked") followShaft(state, output.now);
   return { state, output };
 }
@@ -161,10 +172,11 @@ function answer(
   finding: ShaftFinding,
   sweep: Float32Array,
   clutter: number,
+  emerging: number,
   reading: FilterReading,
 ): ShaftOutput {
   const { filter, tuning } = state;
-  keep(state, finding, sweep, clutter);
+  keep(state, finding, sweep, clutter, emerging);
   return {
     now: describeShaft(finding, reading, tuning),
     lagged: state.lag === null ? null : takeLagged(state.lag, filter, state.likelihood, finding, state.arrival, tuning),
@@ -207,7 +219,13 @@ function followShaft({ sight, length }: ShaftTrackerState, shaft: Extract<ShaftI
   correctHands(sight.hands, shaft.angle, across, sight.tuning.lineSd, sight.tuning.farthestCorrection);
 }
 
-function keep(state: ShaftTrackerState, finding: ShaftFinding, sweep: Float32Array, clutter: number): void {
+function keep(
+  state: ShaftTrackerState,
+  finding: ShaftFinding,
+  sweep: Float32Array,
+  clutter: number,
+  emerging: number,
+): void {
   if (state.keepEvidence <= 0) return;
   const { evidence } = state;
   evidence.push({
@@ -217,6 +235,7 @@ function keep(state: ShaftTrackerState, finding: ShaftFinding, sweep: Float32Arr
     novelty: sweep.length === 0 ? nothing : state.sight.novelty.slice(),
     side: sweep.length === 0 ? nothing : state.sight.sweep.side.slice(),
     clutter,
+    emerging,
   });
   while ((evidence[0]?.t ?? Infinity) < finding.t - state.keepEvidence) evidence.shift();
 }

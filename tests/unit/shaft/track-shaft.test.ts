@@ -189,7 +189,14 @@ describe("time", () => {
     } as const;
     expect(
       smoothShaft([
-        { ...blind, sweep: new Float32Array(0), side: new Float32Array(0), novelty: new Float32Array(0), clutter: 0 },
+        {
+          ...blind,
+          sweep: new Float32Array(0),
+          side: new Float32Array(0),
+          novelty: new Float32Array(0),
+          clutter: 0,
+          emerging: 0,
+        },
       ]),
     ).toEqual([{ status: "lost", t: 5, reason: "no-hands" }]);
   });
