@@ -1,4 +1,4 @@
-import { checkpointIds } from "@overcue/shared-geometry/checkpoints";
+import { checkpointIds, type CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import type { ShaftInImage } from "@overcue/shared-geometry/image-shaft";
 import type { Handed } from "@overcue/shared-geometry/station";
 import { imagePoint, type Point } from "@overcue/shared-geometry/point";
@@ -49,19 +49,25 @@ function momentOf({ t, width, shaft, body }: SeenInPicture, handed: Handed): Pic
   };
 }
 
+/** What a half swing is not expected to show in the picture, and a rep out of a flow. */
+const notExpected: Readonly<Record<PictureRep["kind"], readonly CheckpointId[]>> = {
+  full: [],
+  pump: [],
+  flow: ["address", "takeaway"],
+  half: ["arm-level-back", "arm-level-down"],
+};
+
 function withoutGround(rep: PictureRep, pictures: readonly SeenInPicture[], settings: StationSettings): RepReading {
   const at = (id: string): number | null => rep.checkpoints.find(({ checkpoint }) => checkpoint === id)?.t ?? null;
-  const [top, impact] = [at("top"), at("impact")];
-  const back = top === null ? 0 : (top - rep.startedAt) / 1000;
-  const down = impact === null || top === null ? 0 : (impact - top) / 1000;
-  const missing = checkpointIds.filter((id) => at(id) === null);
+  const impact = at("impact");
+  const missing = checkpointIds.filter((id) => at(id) === null && !notExpected[rep.kind].includes(id));
   const swung = pictures.filter(({ t }) => t >= rep.startedAt && t <= (impact ?? rep.endedAt));
   const tracked = swung.filter(({ shaft }) => shaft.status === "tracked").length;
   return {
     kind: rep.kind,
     startedAt: milliseconds(rep.startedAt),
     endedAt: milliseconds(rep.endedAt),
-    tempo: back > 0 && down > 0 ? { backswingSeconds: back, downswingSeconds: down, ratio: back / down } : null,
+    tempo: rep.tempo,
     complete: missing.length === 0,
     missing,
     trackedShare: tracked / Math.max(1, swung.length),

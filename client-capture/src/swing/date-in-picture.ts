@@ -10,10 +10,11 @@ import { median } from "./median.ts";
 import type { PictureMoment } from "./picture-moment.ts";
 import { pictureTuning } from "./picture-tuning.ts";
 import { setOffInPicture } from "./set-off-in-picture.ts";
+import type { StartOfGrowth } from "./start-of-growth.ts";
 
 /** The instants of a rep as its pictures show them, and when it began. */
 export interface DatedInPicture {
-  readonly from: number;
+  readonly from: StartOfGrowth;
   readonly checkpoints: readonly CheckpointTime[];
 }
 
@@ -35,7 +36,7 @@ export function dateInPicture(
       ? []
       : [{ t, value: shaft.head === null ? -Math.sin(shaft.angle) : (shaft.grip.y - shaft.head.y) / scale, sd: 0.03 }],
   );
-  const back: Span = [setOff.from, topT];
+  const back: Span = [setOff.from.t, topT];
   const down: Span = [topT, lowT];
   const through: Span = [topT + 0.5 * (lowT - topT), lowT + 0.6 * (lowT - topT)];
   // Where the head did not stand behind the ball first, nobody knows where the ball lies.

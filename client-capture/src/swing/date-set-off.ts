@@ -4,8 +4,8 @@ import { startOfGrowth, type StartOfGrowth } from "./start-of-growth.ts";
 import { swingTuning } from "./swing-tuning.ts";
 
 /** When the swing angle left its resting value for good. */
-export function dateSetOff(samples: readonly FollowedSample[], rest: Rest): StartOfGrowth {
-  const { least, most, unfittedSd } = swingTuning.setOff;
+export function dateSetOff(samples: readonly FollowedSample[], rest: Rest, topT: number): StartOfGrowth {
+  const { least, most, unfittedSd, creepShare } = swingTuning.setOff;
   const away = samples.flatMap((sample) =>
     sample.t < rest.to || sample.angle === null ? [] : [{ t: sample.t, value: sample.angle - rest.angle }],
   );
@@ -15,5 +15,6 @@ export function dateSetOff(samples: readonly FollowedSample[], rest: Rest): Star
   const early = growing.slice(0, Math.max(3, end));
   const start = startOfGrowth(early);
   if (start === null) return { t: early[0]?.t ?? rest.to, sd: unfittedSd };
-  return { ...start, t: Math.max(rest.from, start.t) };
+  const t = Math.max(rest.from, start.t);
+  return { t, sd: Math.hypot(start.sd, creepShare * (topT - t)) };
 }

@@ -8,16 +8,11 @@ import { kindOfRep, refuseRep, type RepKind } from "./judge-rep.ts";
 import { repSamples } from "./rep-samples.ts";
 import type { NotARep, Segment } from "./segment-reps.ts";
 import { shaftAt } from "./shaft-at.ts";
+import { tempoBetween, type Tempo } from "./tempo-between.ts";
 
 /** A checkpoint with the shaft as it was there; null where the shaft was not known at that instant. */
 export interface DatedCheckpoint extends CheckpointTime {
   readonly shaft: ShaftInWorld | null;
-}
-
-export interface Tempo {
-  readonly backswingSeconds: number;
-  readonly downswingSeconds: number;
-  readonly ratio: number;
 }
 
 export interface FinishedRep {
@@ -25,7 +20,6 @@ export interface FinishedRep {
   readonly startedAt: Milliseconds;
   readonly endedAt: Milliseconds;
   readonly checkpoints: readonly DatedCheckpoint[];
-  /** From setting off to the (first) top, and from the (last) top to impact; null where one of them was not seen. */
   readonly tempo: Tempo | null;
   readonly complete: boolean;
   readonly missing: readonly CheckpointId[];
@@ -53,27 +47,24 @@ export function finishRep(
   const refused = refuseRep(cut, segment);
   if (refused !== null) return { refused };
   const times = dateCheckpoints(cut, segment, gripToHead);
-  const at = (checkpoint: CheckpointId): number | null =>
-    times.find((time) => time.checkpoint === checkpoint)?.t ?? null;
+  const at = (checkpoint: CheckpointId): CheckpointTime | null =>
+    times.find((time) => time.checkpoint === checkpoint) ?? null;
   const impact = at("impact");
   if (impact === null) return { refused: "no-impact" };
   const top = at("top");
-  const firstTop = segment.tops.length > 1 ? (segment.tops[0]?.t ?? top) : top;
-  const backswingSeconds = firstTop === null ? null : (firstTop - cut.setOffAt) / 1000;
-  const downswingSeconds = top === null ? null : (impact - top) / 1000;
+  const pumped = segment.tops.length > 1 ? segment.tops[0] : undefined;
+  const firstTop = top === null || pumped === undefined ? top : { t: pumped.t, sd: top.sd };
+  const downswingSeconds = top === null ? null : (impact.t - top.t) / 1000;
   const kind = kindOfRep(cut, segment, downswingSeconds);
   const missing = checkpointIds.filter((id) => at(id) === null && !notExpected[kind].includes(id));
-  const swung = cut.samples.filter((sample) => sample.t >= cut.setOffAt && sample.t <= impact);
+  const swung = cut.samples.filter((sample) => sample.t >= cut.setOffAt && sample.t <= impact.t);
   return {
     rep: {
       kind,
       startedAt: milliseconds(cut.setOffAt),
       endedAt: milliseconds(segment.endedAt),
       checkpoints: times.map((time) => ({ ...time, shaft: shaftAt(cut.samples, time.t, time.sd) })),
-      tempo:
-        backswingSeconds !== null && downswingSeconds !== null && backswingSeconds > 0 && downswingSeconds > 0
-          ? { backswingSeconds, downswingSeconds, ratio: backswingSeconds / downswingSeconds }
-          : null,
+      tempo: tempoBetween({ t: cut.setOffAt, sd: cut.setOffSd }, firstTop, top, impact),
       complete: missing.length === 0,
       missing,
       trackedShare: swung.length === 0 ? 0 : swung.filter((sample) => sample.tracked).length / swung.length,

@@ -6,6 +6,7 @@ import { median } from "./median.ts";
 import { movingTime } from "./moving-time.ts";
 import type { PictureMoment } from "./picture-moment.ts";
 import { pictureTuning } from "./picture-tuning.ts";
+import { tempoBetween, type Tempo } from "./tempo-between.ts";
 
 /** A rep told from the picture alone: no place on the ground can be read of it. */
 export interface PictureRep {
@@ -13,6 +14,7 @@ export interface PictureRep {
   readonly startedAt: number;
   readonly endedAt: number;
   readonly checkpoints: readonly CheckpointTime[];
+  readonly tempo: Tempo | null;
 }
 
 /**
@@ -46,13 +48,18 @@ function repAbout(
 ): { readonly told: PictureRep; readonly finish: number } | null {
   const found = findPictureRep(moments, path, from, tops);
   if (found === null) return null;
-  const { from: startedAt, checkpoints } = dateInPicture(moments, path, found);
+  const { from: setOff, checkpoints } = dateInPicture(moments, path, found);
   const impact = checkpoints.find(({ checkpoint }) => checkpoint === "impact");
   const top = checkpoints.find(({ checkpoint }) => checkpoint === "top");
   if (impact === undefined || top === undefined) return null;
-  if (movingTime(path, top.t, impact.t) > pictureTuning.quicker * movingTime(path, startedAt, top.t)) return null;
+  if (movingTime(path, top.t, impact.t) > pictureTuning.quicker * movingTime(path, setOff.t, top.t)) return null;
   const endedAt = path[found.finish]?.t ?? impact.t;
-  return { told: { kind: kindOf(moments, path, found), startedAt, endedAt, checkpoints }, finish: found.finish };
+  const firstTop = found.tops > 1 ? { t: timeAt(path, tops[0] ?? found.top), sd: top.sd } : top;
+  const tempo = tempoBetween(setOff, firstTop, top, impact);
+  return {
+    told: { kind: kindOf(moments, path, found), startedAt: setOff.t, endedAt, checkpoints, tempo },
+    finish: found.finish,
+  };
 }
 
 /** A clip's own time says nothing of a rehearsal: it may be in slow motion. */

@@ -31,7 +31,7 @@ export function repSamples(kept: readonly FollowedSample[], segment: Segment): R
   const { t: setOffAt, sd: setOffSd } =
     rest === null
       ? { t: Math.min(turnedAt, segment.leftLowAt), sd: swingTuning.setOff.turnSd }
-      : dateSetOff(before, rest);
+      : dateSetOff(before, rest, firstTop.t);
   const samples = kept.filter(
     (sample) =>
       sample.t >= Math.max(setOffAt - 400, rest?.from ?? setOffAt) &&

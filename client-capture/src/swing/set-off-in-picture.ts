@@ -15,7 +15,7 @@ export interface SetOffInPicture {
   /** When it could first be seen that the club, or where its head is not seen the hands, had left its rest. */
   readonly visible: StartOfGrowth | null;
   /** The address; out of a flow, when the hands turned round forward of the ball. */
-  readonly from: number;
+  readonly from: StartOfGrowth;
 }
 
 export function setOffInPicture(
@@ -25,7 +25,12 @@ export function setOffInPicture(
   scale: number,
 ): SetOffInPicture {
   const { rest, top } = found;
-  if (!rest.still) return { address: null, visible: null, from: timeAt(path, turnedForward(path, rest.index)) };
+  if (!rest.still)
+    return {
+      address: null,
+      visible: null,
+      from: { t: timeAt(path, turnedForward(path, rest.index)), sd: swingTuning.setOff.turnSd },
+    };
   const span = { rest: timeAt(path, rest.index), top: timeAt(path, top) };
   const { head, hands } = pictureTuning.setOff;
   const ofHands = path.map(({ t, x, up }) => ({ t, x, y: up }));
@@ -33,9 +38,11 @@ export function setOffInPicture(
     (one) => one ?? [],
   );
   const [leaving] = ways.sort((a, b) => a.visible.t - b.visible.t);
-  if (leaving === undefined)
-    return { address: { t: span.rest, sd: pictureTuning.setOff.unfittedSd }, visible: null, from: span.rest };
-  return { address: leaving.address, visible: leaving.visible, from: leaving.address.t };
+  if (leaving === undefined) {
+    const unfitted = { t: span.rest, sd: pictureTuning.setOff.unfittedSd };
+    return { address: unfitted, visible: null, from: unfitted };
+  }
+  return { address: leaving.address, visible: leaving.visible, from: leaving.address };
 }
 
 function turnedForward(path: readonly HandsMoment[], low: number): number {

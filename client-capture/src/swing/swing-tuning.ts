@@ -61,6 +61,7 @@ export const swingTuning = {
   /**
    * Swing angles between which the setting off is fitted, radians: `least` above the resting scatter; `most` where the path stops growing by that power.
    * `otherPowers`: what else a start may grow by. Milliseconds where nothing can be fitted: `unfittedSd`; where the club only turned round: `turnSd`.
+   * `creepShare`: how long a slow start looks like rest, one standard deviation as a share of the time from then to the top.
    */
   setOff: {
     least: 1.5 * degree,
@@ -69,6 +70,7 @@ export const swingTuning = {
     otherPowers: [2, 3.5],
     unfittedSd: 200,
     turnSd: 60,
+    creepShare: 0.15,
   },
   /** How far from the turn of the swing angle the turn in the plane may be, milliseconds. */
   topSearch: 120,

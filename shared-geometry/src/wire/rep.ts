@@ -35,7 +35,10 @@ export const repSchema = z.object({
   checkpoints: z.array(checkpointReadingSchema).max(40),
   complete: z.boolean(),
   missing: z.array(checkpointIdSchema),
-  tempo: z.object({ backswingSeconds: spread, downswingSeconds: spread, ratio: spread }).nullable(),
+  /** `ratioSd`: one standard deviation; reps that were told before it was known have none. */
+  tempo: z
+    .object({ backswingSeconds: spread, downswingSeconds: spread, ratio: spread, ratioSd: spread.optional() })
+    .nullable(),
   /** Share of the rep's frames on which the shaft was tracked. */
   trackedShare: z.number().min(0).max(1),
   /** The shaft over the rep, thinned: relay clock ms, grip x y z (m), azimuth, elevation (rad). */
