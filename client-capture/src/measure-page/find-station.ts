@@ -1,27 +1,33 @@
 import { spreadCamera } from "@overcue/shared-geometry/camera-spread";
 import type { StationSettings } from "@overcue/shared-geometry/station";
-import { focalHint } from "../station/focal-hint.ts";
-import type { FrameSource } from "../frames/frame-source.ts";
+import type { SourceInfo } from "../frames/frame-source.ts";
 import type { MeasureClient } from "../measuring/measure-client.ts";
 import type { Configuration } from "../pipeline/configuration.ts";
+import { gatherPictures } from "../setup/gather-pictures.ts";
+import { focalHint } from "../station/focal-hint.ts";
+
+/** Milliseconds between two pictures of the empty place, as of a camera at 30 a second. */
+const between = 1000 / 30;
 
 /**
- * The camera as the sticks in the source's first picture give it, found by themselves. That picture is used up.
- * @throws Error with a sentence where there is no picture or no station in it.
+ * The camera as the sticks give it, found by themselves in what keeps still over the pictures that the phone's page gathers before the golfer steps onto them.
+ * @throws Error with a sentence where there is no station in them.
  */
 export async function findStation(
-  source: FrameSource,
+  takePicture: () => Promise<ImageBitmap>,
+  info: SourceInfo,
   measure: MeasureClient,
   settings: StationSettings,
 ): Promise<Configuration> {
-  const frame = await source.next();
-  if (frame === null) throw new Error("There is no picture to find the sticks in.");
   measure.start({ settings, camera: null, calibration: "uncalibrated" }, true);
-  await measure.measure(frame.image, frame.rotation, frame.captureTime);
-  await measure.keep(true);
+  const gathering = gatherPictures("clip", measure.keep, () => undefined);
+  for (let t = 0, enough = false; !enough; t += between) {
+    await measure.measure(await takePicture(), 0, t);
+    enough = await gathering.onPicture(t);
+  }
   await measure.freeze();
-  const station = await measure.findSticks(settings, { focal: focalHint(source.info) });
-  if (!station.found) throw new Error(`The sticks were not found in the first picture: ${station.reason}.`);
+  const station = await measure.findSticks(settings, { focal: focalHint(info) });
+  if (!station.found) throw new Error(`The sticks were not found on the empty place: ${station.reason}.`);
   const { camera, covariance } = station.solution;
   return { settings, camera, calibration: "station", spread: spreadCamera(camera, covariance) };
 }

@@ -16,6 +16,6 @@ export type Job =
       readonly seed: number;
       /** The pose model is asked about one picture in so many, as on a phone that cannot keep up; 1: about each. */
       readonly posesEvery: number;
-      /** Whether the camera is told, or worked out from the sticks found in the first picture. */
+      /** Whether the camera is told, or worked out from the sticks found before the golfer steps onto them. */
       readonly station: "known" | "found";
     };

@@ -24,10 +24,11 @@ interface Opened {
 
 async function openJob(job: Exclude<Job, { kind: "picture" }>, measure: MeasureClient): Promise<Opened> {
   if (job.kind === "demo") {
-    const { source, answer } = openDemoJob(job);
+    const { source, emptyPlace, answer } = openDemoJob(job);
     const settings: StationSettings = job.plan.golfer.station;
     const known: Configuration = { settings, camera: job.camera, calibration: "demo" };
-    const configuration = job.station === "known" ? known : await findStation(source, measure, settings);
+    const configuration =
+      job.station === "known" ? known : await findStation(emptyPlace, source.info, measure, settings);
     return {
       source,
       configuration,

@@ -19,6 +19,7 @@ export interface DemoAnswer {
 /** A demo show as a source that ends after one plan and writes down the truth of every picture. */
 export function openDemoJob(job: Extract<Job, { kind: "demo" }>): {
   readonly source: FrameSource;
+  readonly emptyPlace: () => Promise<ImageBitmap>;
   readonly answer: (measured: ClipAnswer, camera: Camera | null) => DemoAnswer;
 } {
   let shown = false;
@@ -47,6 +48,7 @@ export function openDemoJob(job: Extract<Job, { kind: "demo" }>): {
         show.close();
       },
     },
+    emptyPlace: () => show.emptyPlace(),
     answer: (measured, camera) => ({ truths, checkpoints: show.checkpoints, measured, camera }),
   };
 }

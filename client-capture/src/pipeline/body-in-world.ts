@@ -62,9 +62,11 @@ export function bodyInWorld(
   const fromShoulders = relativeInWorld(body, camera, wrists, shoulders).x;
   const handsX = feet.output.place.x + depthGain * fromShoulders;
   const handsPlace = placeAtX(camera, hands.at, handsX);
+  // Shoulders too reach out from their middle, which stays over the feet: the figure's own lean from the ankles up would put them a quarter of a metre too far.
   const shoulderIndex = landmarkIndex[`${lead}Shoulder`];
   const shoulder = body.landmarks[shoulderIndex];
-  const shoulderPlace = shoulder && placeAtX(camera, shoulder, depthOf([shoulderIndex]));
+  const shoulderX = feet.output.place.x + relativeInWorld(body, camera, [shoulderIndex], shoulders).x;
+  const shoulderPlace = shoulder && placeAtX(camera, shoulder, shoulderX);
   if (handsPlace === null || !shoulderPlace) return { state: { feet: feet.state }, output: null };
   return {
     state: { feet: feet.state },

@@ -35,8 +35,10 @@ export function dateCheckpoints(rep: RepSamples, segment: Segment, gripToHead: M
   const lastTop = segment.tops[segment.tops.length - 1]?.t ?? firstTop;
   const series = seriesOf(rep.samples, gripToHead);
   const { lasting, lastingElevation } = swingTuning;
-  const back = { from: rep.setOffAt - 20, to: firstTop };
-  const down = { from: lastTop, to: segment.passedLowAt };
+  const lastTurn = segment.turns[segment.turns.length - 1]?.t ?? segment.leftLowAt;
+  const top = dateTop(rep.samples, lastTurn, lastTop, segment.passedLowAt);
+  const back = { from: rep.setOffAt - 20, to: segment.tops.length > 1 ? firstTop : Math.max(firstTop, top.t) };
+  const down = { from: Math.min(lastTop, top.t), to: segment.passedLowAt };
   const levelDown = crossing("shaft-level-down", series.elevation, 0, down, "down", angleFit, lastingElevation);
   const passed = levelDown?.t ?? lastTop;
   const latest = segment.passedLowAt + timeThroughBall(segment.tops, segment.passedLowAt);
@@ -57,7 +59,7 @@ export function dateCheckpoints(rep: RepSamples, segment: Segment, gripToHead: M
     crossing("takeaway", series.handsBehindThigh, 0, back, "up", heightFit, Math.hypot(lasting.thigh, lasting.hands)),
     crossing("shaft-level-back", series.elevation, 0, back, "up", angleFit, lastingElevation),
     armLevel(back, "arm-level-back", "up"),
-    dateTop(rep.samples, lastTop, segment.passedLowAt),
+    top,
     armLevel(down, "arm-level-down", "down"),
     levelDown,
     withLasting(
@@ -167,8 +169,13 @@ function dated(checkpoint: CheckpointId, fitted: Crossing, lastingSd: number): C
  * The top is where the club's turn in its plane reverses: its rate, from sample to sample, passes zero for good. The way down
  * sets off faster than the way up ends, so a parabola through the turn itself would place the top early.
  */
-function dateTop(samples: readonly FollowedSample[], near: number, downTo: number): CheckpointTime {
-  const { topSearch, topWindow, lasting } = swingTuning;
+function dateTop(samples: readonly FollowedSample[], backFrom: number, near: number, downTo: number): CheckpointTime {
+  const { topWindow, topSearchShare, lasting } = swingTuning;
+  const topSearch = Math.max(
+    swingTuning.topSearch,
+    topSearchShare.down * (downTo - near),
+    topSearchShare.back * (near - backFrom),
+  );
   const rates = ratesOver(turnInPlane(samples, near, downTo), swingTuning.topRateSpan * (downTo - near));
   const index = bestSplit(rates, 0, { from: near - topSearch, to: near + topSearch }, -1);
   const turned: CheckpointTime = { checkpoint: "top", t: milliseconds(near), sd: topSearch / 2 };

@@ -72,8 +72,10 @@ export const swingTuning = {
     turnSd: 60,
     creepShare: 0.15,
   },
-  /** How far from the turn of the swing angle the turn in the plane may be, milliseconds. */
+  /** How far from the turn of the swing angle the turn in the plane may be at least, milliseconds. */
   topSearch: 120,
+  /** And as a share of the way down to the low, and of the way back before, where one of these is more. Larger: finds a top that noise has put far off, minds other turns more. */
+  topSearchShare: { down: 0.5, back: 0.25 },
   /** Half-width of the fit of the top as a share of the time from top to low. Larger: calmer under noise, more of the swing's shape in it. */
   topWindow: 0.15,
   /** Time over which the club's rate about the top is taken, as a share of the time from top to low. */

@@ -172,6 +172,24 @@ describe("reps", () => {
     expect(Math.abs((dated?.t ?? 0) - impact)).toBeLessThan(60);
   });
 
+  it("K2.7 finds the top of a slow half swing though a picture well before it shows the club turned further", () => {
+    const motion = motionOf(rep("half", slowTempo));
+    const truth = motion.checkpoints.find((one) => one.checkpoint === "top")?.t ?? 0;
+    const turnedFurther = (sample: SwingSample): SwingSample => {
+      if (sample.shaft === null || Math.abs(sample.t - (truth - 350)) > 20) return sample;
+      const { x, y, z } = sample.shaft.toHead;
+      const length = Math.hypot(x, y, z - 0.4);
+      return {
+        ...sample,
+        shaft: { ...sample.shaft, toHead: { x: x / length, y: y / length, z: (z - 0.4) / length } },
+      };
+    };
+    const [finished] = finishedOf(run(motion, 60, noNoise, turnedFurther));
+    const dated = (id: string) => finished?.checkpoints.find(({ checkpoint }) => checkpoint === id);
+    expect(Math.abs((dated("top")?.t ?? 0) - truth)).toBeLessThan(60);
+    expect(dated("arm-level-down")).toBeDefined();
+  });
+
   it("K3.5 the head's passing over the ball's place at the top of a half swing is no impact", () => {
     const motion = motionOf(rep("half", slowTempo));
     const truth = motion.checkpoints.find((one) => one.checkpoint === "impact")?.t ?? 0;

@@ -80,6 +80,12 @@ export class DemoGolferSource implements FrameSource {
     return this.#checkpoints;
   }
 
+  /** A picture of the place before the golfer steps onto it: the sticks lie there, nothing else. Whoever receives it closes it. */
+  async emptyPlace(): Promise<ImageBitmap> {
+    this.#scene.drawEmpty();
+    return await createImageBitmap(this.#scene.canvas);
+  }
+
   async next(): Promise<CapturedFrame | null> {
     if (this.#startedAt === null) {
       this.#startedAt = this.#options.pace?.now() ?? 0;

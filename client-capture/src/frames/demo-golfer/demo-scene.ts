@@ -103,6 +103,12 @@ export class DemoScene {
     this.#context.drawImage(this.#drawn, window.left, window.top);
   }
 
+  /** Draws the place with its sticks, and nobody and no ball there. */
+  drawEmpty(): void {
+    this.#onCanvas = "";
+    this.#context.drawImage(this.#backdrop, 0, 0);
+  }
+
   /** For another motion: the window grows where it must. */
   makeRoom(window: WindowSize): void {
     const width = Math.max(window.width, this.#window.width);
