@@ -20,7 +20,11 @@ export async function findStation(
   settings: StationSettings,
 ): Promise<Configuration> {
   measure.start({ settings, camera: null, calibration: "uncalibrated" }, true);
-  const gathering = gatherPictures("clip", measure.keep, () => undefined);
+  const gathering = gatherPictures(
+    "clip",
+    (first) => measure.keep(first),
+    () => undefined,
+  );
   for (let t = 0, enough = false; !enough; t += between) {
     await measure.measure(await takePicture(), 0, t);
     enough = await gathering.onPicture(t);
