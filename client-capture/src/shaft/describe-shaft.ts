@@ -35,7 +35,7 @@ export function describeShaft(finding: ShaftFinding, reading: FilterReading, tun
   if (hands === null) return { status: "lost", t, reason: "no-hands" };
   if (reading.absent > 0.5) return { status: "lost", t, reason: whyUnseen(hands, finding.longest, reading, tuning) };
   if (reading.mass < tuning.leastMass || reading.opposite > tuning.mostOpposite)
-    return { status: "lost", t, reason: "ambiguous" };
+    return { status: "lost", t, reason: finding.longest < tuning.endOnUnder ? "end-on" : "ambiguous" };
   const seen = nearestCandidate(finding.candidates, reading, tuning);
   if (seen === null) return predict(finding, hands, reading, tuning);
   if (isEndOn(seen, finding.longest * hands.torso, hands.torso, tuning)) return { status: "lost", t, reason: "end-on" };
