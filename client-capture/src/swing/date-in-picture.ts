@@ -5,8 +5,9 @@ import type { CheckpointTime } from "./checkpoint-time.ts";
 import { dateTopInPicture } from "./date-top-in-picture.ts";
 import type { FoundInPicture } from "./find-picture-rep.ts";
 import { fitCrossing, type Crossing, type SeriesPoint } from "./fit-crossing.ts";
-import { timeAt, type HandsMoment } from "./hands-path.ts";
+import { timeAt } from "./hands-path.ts";
 import { median } from "./median.ts";
+import type { PictureClip } from "./picture-clip.ts";
 import type { PictureMoment } from "./picture-moment.ts";
 import { pictureTuning } from "./picture-tuning.ts";
 import { setOffInPicture } from "./set-off-in-picture.ts";
@@ -18,19 +19,12 @@ export interface DatedInPicture {
   readonly checkpoints: readonly CheckpointTime[];
 }
 
-export function dateInPicture(
-  moments: readonly PictureMoment[],
-  path: readonly HandsMoment[],
-  found: FoundInPicture,
-): DatedInPicture {
+export function dateInPicture(clip: PictureClip, found: FoundInPicture): DatedInPicture {
+  const { moments, path, scale, overShoulder } = clip;
   const { rest, top, low } = found;
-  const scale = median(moments.map((moment) => moment.scale));
   const [topT, lowT] = [timeAt(path, top), timeAt(path, low)];
-  const setOff = setOffInPicture(moments, path, found, scale);
+  const setOff = setOffInPicture(clip, found);
   const { looksHigher, sd } = pictureTuning.armLevel;
-  const overShoulder = moments.flatMap(({ t, hands, leadShoulder }): SeriesPoint[] =>
-    hands === null || leadShoulder === null ? [] : [{ t, value: (leadShoulder.y - hands.y) / scale, sd: 0.03 }],
-  );
   const rise = moments.flatMap(({ t, shaft }): SeriesPoint[] =>
     shaft === null
       ? []

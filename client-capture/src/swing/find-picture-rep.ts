@@ -1,6 +1,7 @@
 import { timeAt, upAt, type HandsMoment } from "./hands-path.ts";
-import { headsInPicture, type PlaceInPicture } from "./heads-in-picture.ts";
+import type { PlaceInPicture } from "./heads-in-picture.ts";
 import { median } from "./median.ts";
+import type { PictureClip } from "./picture-clip.ts";
 import type { PictureMoment } from "./picture-moment.ts";
 import { pictureTuning } from "./picture-tuning.ts";
 
@@ -24,15 +25,11 @@ interface Rest {
 }
 
 /** The rep whose first top is the first of `tops`, later ones being those of a pump; it begins no earlier than `from`. Null where it is none. */
-export function findPictureRep(
-  moments: readonly PictureMoment[],
-  path: readonly HandsMoment[],
-  from: number,
-  tops: readonly number[],
-): FoundInPicture | null {
+export function findPictureRep(clip: PictureClip, from: number, tops: readonly number[]): FoundInPicture | null {
   const firstTop = tops[0];
   if (firstTop === undefined) return null;
-  const rest = restBefore(moments, path, from, firstTop);
+  const { path } = clip;
+  const rest = restBefore(clip, from, firstTop);
   if (rest === null) return null;
   const height = upAt(path, firstTop) - rest.up;
   const down = rest.up + (1 - pictureTuning.comesDown) * height;
@@ -77,13 +74,7 @@ function lowAfter(path: readonly HandsMoment[], from: number): number {
  * Where the hands last stood still before a top while the club pointed down to the ball; where they never did (back and forth without a stop), their
  * lowest place. Null where the club did not point down.
  */
-function restBefore(
-  moments: readonly PictureMoment[],
-  path: readonly HandsMoment[],
-  from: number,
-  top: number,
-): Rest | null {
-  const heads = headsInPicture(moments, median(moments.map((moment) => moment.scale)));
+function restBefore({ moments, path, heads }: PictureClip, from: number, top: number): Rest | null {
   let lowest = from;
   for (let index = from; index <= top; index++) if (upAt(path, index) < upAt(path, lowest)) lowest = index;
   for (let index = top; index >= from; index--) {

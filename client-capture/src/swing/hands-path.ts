@@ -12,8 +12,7 @@ export const upAt = (path: readonly HandsMoment[], index: number): number => pat
 export const timeAt = (path: readonly HandsMoment[], index: number): number => path[index]?.t ?? 0;
 
 /** The path of the hands in metres of the golfer's own scale. Pictures without hands are left out. */
-export function handsPath(moments: readonly PictureMoment[]): HandsMoment[] {
-  const scale = median(moments.map((moment) => moment.scale));
+export function handsPath(moments: readonly PictureMoment[], scale: number): HandsMoment[] {
   const seen = moments.flatMap(({ t, hands }) =>
     hands === null || !(scale > 0) ? [] : [{ t, x: hands.x / scale, up: -hands.y / scale }],
   );

@@ -1,9 +1,10 @@
 import { dateInPicture } from "./date-in-picture.ts";
 import type { CheckpointTime } from "./checkpoint-time.ts";
 import { findPictureRep, type FoundInPicture } from "./find-picture-rep.ts";
-import { handsPath, timeAt, turnsOf, type HandsMoment } from "./hands-path.ts";
+import { timeAt, turnsOf } from "./hands-path.ts";
 import { median } from "./median.ts";
 import { movingTime } from "./moving-time.ts";
+import { pictureClip, type PictureClip } from "./picture-clip.ts";
 import type { PictureMoment } from "./picture-moment.ts";
 import { pictureTuning } from "./picture-tuning.ts";
 import { tempoBetween, type Tempo } from "./tempo-between.ts";
@@ -24,15 +25,15 @@ export interface PictureRep {
  * is dated when the hands have visibly left address.
  */
 export function pictureReps(moments: readonly PictureMoment[]): PictureRep[] {
-  const path = handsPath(moments);
-  const turns = turnsOf(path, pictureTuning.swing);
+  const clip = pictureClip(moments);
+  const turns = turnsOf(clip.path, pictureTuning.swing);
   const reps: PictureRep[] = [];
   let from = 0;
   turns.forEach((turn, at) => {
     if (!turn.high || turn.index < from) return;
     const highBefore = turns.slice(0, at).findLast(({ high }) => high)?.index ?? 0;
     const tops = turns.slice(at).flatMap(({ index, high }) => (high ? [index] : []));
-    const rep = repAbout(moments, path, Math.max(from, highBefore), tops);
+    const rep = repAbout(clip, Math.max(from, highBefore), tops);
     if (rep === null) return;
     reps.push(rep.told);
     from = rep.finish + 1;
@@ -41,14 +42,14 @@ export function pictureReps(moments: readonly PictureMoment[]): PictureRep[] {
 }
 
 function repAbout(
-  moments: readonly PictureMoment[],
-  path: readonly HandsMoment[],
+  clip: PictureClip,
   from: number,
   tops: readonly number[],
 ): { readonly told: PictureRep; readonly finish: number } | null {
-  const found = findPictureRep(moments, path, from, tops);
+  const { path } = clip;
+  const found = findPictureRep(clip, from, tops);
   if (found === null) return null;
-  const { from: setOff, checkpoints } = dateInPicture(moments, path, found);
+  const { from: setOff, checkpoints } = dateInPicture(clip, found);
   const impact = checkpoints.find(({ checkpoint }) => checkpoint === "impact");
   const top = checkpoints.find(({ checkpoint }) => checkpoint === "top");
   if (impact === undefined || top === undefined) return null;
@@ -57,24 +58,17 @@ function repAbout(
   const firstTop = found.tops > 1 ? { t: timeAt(path, tops[0] ?? found.top), sd: top.sd } : top;
   const tempo = tempoBetween(setOff, firstTop, top, impact);
   return {
-    told: { kind: kindOf(moments, path, found), startedAt: setOff.t, endedAt, checkpoints, tempo },
+    told: { kind: kindOf(clip, found), startedAt: setOff.t, endedAt, checkpoints, tempo },
     finish: found.finish,
   };
 }
 
 /** A clip's own time says nothing of a rehearsal: it may be in slow motion. */
-function kindOf(
-  moments: readonly PictureMoment[],
-  path: readonly HandsMoment[],
-  found: FoundInPicture,
-): PictureRep["kind"] {
+function kindOf(clip: PictureClip, found: FoundInPicture): PictureRep["kind"] {
   if (found.tops > 1) return "pump";
-  const topT = timeAt(path, found.top);
-  const scale = median(moments.map((moment) => moment.scale));
-  const overShoulder = moments.flatMap(({ t, hands, leadShoulder }) =>
-    hands === null || leadShoulder === null || Math.abs(t - topT) > pictureTuning.restTime / 2
-      ? []
-      : [(leadShoulder.y - hands.y) / scale],
+  const topT = timeAt(clip.path, found.top);
+  const overShoulder = clip.overShoulder.flatMap(({ t, value }) =>
+    Math.abs(t - topT) > pictureTuning.restTime / 2 ? [] : [value],
   );
   if (overShoulder.length > 0 && median(overShoulder) < pictureTuning.fullOverShoulder) return "half";
   return found.rest.still ? "full" : "flow";

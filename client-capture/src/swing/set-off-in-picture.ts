@@ -1,9 +1,9 @@
 import type { SeriesPoint } from "./fit-crossing.ts";
 import type { FoundInPicture } from "./find-picture-rep.ts";
 import { timeAt, upAt, type HandsMoment } from "./hands-path.ts";
-import { headsInPicture, type PlaceInPicture } from "./heads-in-picture.ts";
+import type { PlaceInPicture } from "./heads-in-picture.ts";
 import { median } from "./median.ts";
-import type { PictureMoment } from "./picture-moment.ts";
+import type { PictureClip } from "./picture-clip.ts";
 import { pictureTuning } from "./picture-tuning.ts";
 import { swingTuning } from "./swing-tuning.ts";
 import { startOfGrowth, type StartOfGrowth } from "./start-of-growth.ts";
@@ -18,12 +18,7 @@ export interface SetOffInPicture {
   readonly from: StartOfGrowth;
 }
 
-export function setOffInPicture(
-  moments: readonly PictureMoment[],
-  path: readonly HandsMoment[],
-  found: FoundInPicture,
-  scale: number,
-): SetOffInPicture {
+export function setOffInPicture({ path, heads }: PictureClip, found: FoundInPicture): SetOffInPicture {
   const { rest, top } = found;
   if (!rest.still)
     return {
@@ -34,9 +29,7 @@ export function setOffInPicture(
   const span = { rest: timeAt(path, rest.index), top: timeAt(path, top) };
   const { head, hands } = pictureTuning.setOff;
   const ofHands = path.map(({ t, x, up }) => ({ t, x, y: up }));
-  const ways = [leaves(headsInPicture(moments, scale), span, head), leaves(ofHands, span, hands)].flatMap(
-    (one) => one ?? [],
-  );
+  const ways = [leaves(heads, span, head), leaves(ofHands, span, hands)].flatMap((one) => one ?? []);
   const [leaving] = ways.sort((a, b) => a.visible.t - b.visible.t);
   if (leaving === undefined) {
     const unfitted = { t: span.rest, sd: pictureTuning.setOff.unfittedSd };

@@ -1,4 +1,4 @@
-import { build } from "vite";
+import { bundleScript } from "../../browser/bundle-script.ts";
 import { launchChromium } from "../../browser/chromium.ts";
 import { startShaftTracker, trackShaft } from "@overcue/client-capture/shaft/track-shaft";
 import { milliseconds } from "@overcue/shared-geometry/units";
@@ -26,18 +26,11 @@ console.log(`bench:shaft: ${lines.join("; ")}; ${met ? "all goals met" : "a goal
 process.exitCode = met ? 0 : 1;
 
 async function timeInChromium(frames: number): Promise<TrackerTimes> {
-  const built = await build({
-    logLevel: "silent",
-    configFile: false,
-    build: {
-      write: false,
-      target: "es2024",
-      lib: { entry: new URL("time-tracker.worker.ts", import.meta.url).pathname, formats: ["es"], fileName: "worker" },
-    },
+  const code = await bundleScript({
+    entry: new URL("time-tracker.worker.ts", import.meta.url).pathname,
+    formats: ["es"],
+    fileName: "worker",
   });
-  const bundle = Array.isArray(built) ? built[0] : built;
-  if (bundle === undefined || !("output" in bundle)) throw new Error("vite built no bundle");
-  const { code } = bundle.output[0];
   const browser = await launchChromium();
   try {
     const page = await browser.newPage();

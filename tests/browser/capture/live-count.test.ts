@@ -2,12 +2,12 @@ import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Browser } from "playwright-core";
-import { build } from "vite";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import type { openCamera } from "@overcue/client-capture/frames/camera-source";
 import type { CaptureState } from "@overcue/shared-geometry/wire/hello";
 import { heardOf, joinRelay } from "../../relay/join-relay.ts";
 import { startRelay } from "../../relay/start-relay.ts";
+import { bundleScript } from "../bundle-script.ts";
 import { launchChromium } from "../chromium.ts";
 import { deliveredByCamera, keepCameraTrack } from "./camera-track.ts";
 import { press, startCamera } from "./phone-views.ts";
@@ -30,18 +30,7 @@ const onTheWay = 5;
 
 test("S15 of a camera at 60 pictures a second a slow reader on a busy page misses many, and each is counted; no more than two wait", async () => {
   const camera = new URL("../../../client-capture/src/frames/camera-source.ts", import.meta.url).pathname;
-  const built = await build({
-    logLevel: "silent",
-    configFile: false,
-    build: {
-      write: false,
-      target: "es2024",
-      lib: { entry: camera, formats: ["iife"], name: "cameraSource", fileName: "camera" },
-    },
-  });
-  const bundle = Array.isArray(built) ? built[0] : built;
-  if (bundle === undefined || !("output" in bundle)) throw new Error("vite built no bundle");
-  const { code } = bundle.output[0];
+  const code = await bundleScript({ entry: camera, formats: ["iife"], name: "cameraSource", fileName: "camera" });
   const page = await browser.newPage();
   await keepCameraTrack(page);
   await page.route("https://localhost/page", (route) =>
