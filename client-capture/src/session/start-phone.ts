@@ -105,9 +105,11 @@ async function loadNewerPage(store: PhoneStore): Promise<void> {
   const build = await newerBuild();
   store.setState({ newerPage: build !== null });
   // Loaded once and still another one: something between here and the relay keeps the old page, and loading it again would not end.
-  if (build === null || sessionStorage.getItem(loadedFor) === build) return;
+  const isAsked = (): boolean => sessionStorage.getItem(loadedFor) === build;
+  if (build === null || isAsked()) return;
   const whenIdle = ({ source, opening }: { source: unknown; opening: unknown }): void => {
-    if (source !== null || opening !== null) return;
+    // What is told while the page goes away would begin the loading anew.
+    if (source !== null || opening !== null || isAsked()) return;
     sessionStorage.setItem(loadedFor, build);
     location.reload();
   };
