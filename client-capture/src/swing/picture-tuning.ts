@@ -16,8 +16,9 @@ export const pictureTuning = {
   holds: 0.12,
   /**
    * The setting off: what is `seen` to have moved, metres of the head or of the hands (more where it scatters at rest: `scatters` times that), and up to where
-   * the start is fitted; the times over which it is steadied and for which it may be unseen, and one standard deviation where nothing can be fitted, milliseconds; how
-   * long a slow start looks like rest, one standard deviation as a share of the time from then to the top.
+   * the start is fitted; the times over which it is steadied and for which it may be unseen, and one standard deviation where nothing can be fitted, milliseconds. As shares of
+   * the time from then to the top, one standard deviation each: how long a start looks like rest (at first the head goes along the line of sight), and how
+   * much earlier or later the head is seen to have moved.
    */
   setOff: {
     head: { seen: 0.03, most: 0.3 },
@@ -25,7 +26,8 @@ export const pictureTuning = {
     scatters: 3,
     steadiedOver: 120,
     longestGap: 120,
-    creepShare: 0.1,
+    creepShare: 0.2,
+    seenShare: 0.1,
     unfittedSd: 200,
   },
   /** Out of a flow the hands turned round forward of the ball no longer before their low than this, milliseconds. */

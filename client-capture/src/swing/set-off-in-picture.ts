@@ -73,9 +73,14 @@ function leaves(
       : { t: Math.min(t, Math.max(span.rest, start.t)), sd: start.sd };
   // Who looks on sees it a little earlier or later than at this level, by as much as it takes to grow by some of it.
   const pace = (swingTuning.setOff.power * level) / Math.max(t - address.t, after.t - before.t);
-  const creeping = setOff.creepShare * (span.top - t);
-  const visibleSd = Math.hypot((scatter + level / 3) / pace, (after.t - before.t) / 4, creeping);
-  return { address: { t: address.t, sd: Math.hypot(address.sd, creeping) }, visible: { t, sd: visibleSd } };
+  const visibleSd = Math.hypot(
+    (scatter + level / 3) / pace,
+    (after.t - before.t) / 4,
+    setOff.seenShare * (span.top - t),
+  );
+  const backswing = span.top - address.t;
+  const addressSd = Math.min(Math.hypot(address.sd, setOff.creepShare * backswing), backswing / 2);
+  return { address: { t: address.t, sd: addressSd }, visible: { t, sd: visibleSd } };
 }
 
 /** Medians over a short time: the end of a thin line is found a few centimetres up or down it from picture to picture. */
