@@ -47,10 +47,15 @@ function scoreShifts(background: SlowBackground, picture: WorkPicture, x: number
   const step = Math.max(1, Math.floor(Math.sqrt((width * height) / readings)) | 1);
   scores.fill(0);
   let points = 0;
+  // The grid is sheared both ways, so that no level or upright edge always meets it on the same side: `step` is odd, so that two pixels further each time
+  // comes by all of them.
+  let aside = 0;
   for (let grid = border; grid < height - border - step; grid += step) {
-    for (let column = border; column < width - border; column += step) {
-      // The grid is sheared so that a level edge does not slip between its rows.
-      const at = (grid + ((column * 5) % step)) * width + column;
+    let down = 0;
+    aside = (aside + 2) % step;
+    for (let column = border + aside; column < width - border; column += step) {
+      const at = (grid + down) * width + column;
+      down = (down + 2) % step;
       const slopeX = clip((mean[at + 1] as number) - (mean[at - 1] as number));
       const slopeY = clip((mean[at + width] as number) - (mean[at - width] as number));
       if (Math.abs(slopeX) + Math.abs(slopeY) < leastEdge) continue;
