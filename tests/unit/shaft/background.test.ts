@@ -2,6 +2,7 @@ import { emptyBackground, feedBackground, matchBackground } from "@overcue/clien
 import { emptyWorkPicture, shrinkPicture } from "@overcue/client-capture/shaft/work-picture";
 import type { Picture } from "@overcue/client-capture/picture/picture";
 import { expect, test } from "vitest";
+import { drawPicture, seeded } from "./draw-picture.ts";
 
 /** A smooth scene of its own at every place, seen by a camera that has moved by (`dx`, `dy`). */
 function scene(dx: number, dy: number): Picture {
@@ -35,6 +36,24 @@ test.each([
   expect(matchBackground(background, work)).toBe(true);
   expect(Math.abs(background.swayX - dx)).toBeLessThan(0.6);
   expect(Math.abs(background.swayY - dy)).toBeLessThan(0.6);
+});
+
+test("T19 a still camera before a horizon and posts does not sway, though a club swings before them", () => {
+  const background = emptyBackground();
+  const work = emptyWorkPicture();
+  const random = seeded(5);
+  for (let i = 0; i < 12; i++) {
+    const lines = [
+      { x: 0, y: 110, angle: 0, length: 240, width: 5, level: 170 },
+      { x: 40, y: 40, angle: Math.PI / 2, length: 230, width: 9, level: 60 },
+      { x: 213, y: 60, angle: Math.PI / 2, length: 170, width: 6, level: 60 },
+      { x: 127, y: 213, angle: 0.9 - 0.3 * i, length: 107, width: 5, level: 205 },
+    ];
+    shrinkPicture(drawPicture(240, 426, 110, lines, 8, random), 1, work, null, 0);
+    matchBackground(background, work);
+    expect([background.swayX, background.swayY], `picture ${i}`).toEqual([0, 0]);
+    feedBackground(background, work, 127, 213, 1 / 60, 3);
+  }
 });
 
 test("T20 a picture of another size starts the background anew", () => {
