@@ -1,7 +1,9 @@
 import { milliseconds } from "@overcue/shared-geometry/units";
-import { groundPoint } from "@overcue/shared-geometry/point";
+import { groundPoint, worldPoint, type Point } from "@overcue/shared-geometry/point";
+import { demoCamera } from "@overcue/client-capture/demo-motion/demo-camera";
 import type { DemoMotion } from "@overcue/client-capture/demo-motion/demo-motion";
-import type { SwingSample } from "@overcue/client-capture/swing/swing-sample";
+import type { ClubInPicture, SwingSample } from "@overcue/client-capture/swing/swing-sample";
+import { project } from "@overcue/shared-geometry/camera-project";
 import { gaussian, type Random } from "../scenes/random.ts";
 
 /** One standard deviation of what the stages before the clock would get wrong from picture to picture. */
@@ -15,6 +17,16 @@ export interface SampleNoise {
 }
 
 export const noNoise: SampleNoise = { angle: 0, grip: 0, body: 0 };
+
+const camera = demoCamera(720, 1280, "right");
+const metre = camera.focal / Math.hypot(camera.position.x, camera.position.y, camera.position.z);
+
+/** Where the demo golfer's camera sees it, metres from the ball. */
+function fromBall(place: Point<"world">): ClubInPicture["grip"] {
+  const [at, ball] = [project(camera, place), project(camera, worldPoint(0, 0, 0))];
+  if (at === null || ball === null) throw new Error("the club lies behind the lens");
+  return { x: (at.x - ball.x) / metre, y: (at.y - ball.y) / metre };
+}
 
 /** What the swing clock would be given of a demonstrated motion by stages that are right but for noise of the stated size. */
 export function* trueSamples(
@@ -60,6 +72,7 @@ export function* trueSamples(
         value: shaken((body.trailHip.x + body.trailKnee.x) / 2, noise.body),
         sd: Math.max(noise.body, floor),
       },
+      inPicture: club === null ? null : { grip: fromBall(club.grip), head: fromBall(club.head) },
       feet: groundPoint((body.leadAnkle.x + body.trailAnkle.x) / 2, (body.leadAnkle.y + body.trailAnkle.y) / 2),
     };
   }

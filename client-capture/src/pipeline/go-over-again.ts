@@ -58,7 +58,7 @@ export function goOverShafts(
     const inWorld = bodies[at] ?? null;
     const world = worlds[at] ?? null;
     const alone = liftAlone({ shaft, body: inWorld, resting: false }, through, settings, world);
-    const timed = runSwingClock(clock, swingSample(t, shaft, world, inWorld, alone));
+    const timed = runSwingClock(clock, swingSample(t, shaft, world, inWorld, alone, configuration.camera));
     clock = timed.state;
     if (timed.output.finished !== null) reps.push(timed.output.finished);
   });

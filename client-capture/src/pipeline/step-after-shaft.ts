@@ -65,7 +65,10 @@ export function stepAfterShaft(
   const sighting = { shaft: shaft.now, body: inWorld?.output ?? null, resting: state.resting };
   const world = liftToWorld(state.lift, sighting, through, settings);
   const alone = liftAlone(sighting, through, settings, world.output);
-  const swing = runSwingClock(state.clock, swingSample(t, shaft.now, world.output, sighting.body, alone));
+  const swing = runSwingClock(
+    state.clock,
+    swingSample(t, shaft.now, world.output, sighting.body, alone, configuration.camera),
+  );
   return {
     state: {
       configuration,

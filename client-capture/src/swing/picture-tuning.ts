@@ -9,6 +9,13 @@ export const pictureTuning = {
   /** The hands rest where in this many milliseconds their middle moves less than `rests`, and most of them lie within it. */
   restTime: 300,
   mostAtRest: 0.8,
+  /** Of a club's two ends at rest, one picture after the other, at least this share lies so near. */
+  mostNear: 0.6,
+  /** What the hands' distance from the camera, which the pose model tells less well, counts of what is seen across the line of sight. */
+  depthCounts: 0.4,
+  /** So much of a rest is looked at, milliseconds; its last `creeps` may be the first creeping away. */
+  longRest: 1500,
+  creeps: 600,
   /** The head moves less than this meanwhile. */
   headRests: 0.05,
   /** A swing comes down in less than this many times the time that its hands were seen going up, moments slower than `holds` (metres a second) left out. */
@@ -19,6 +26,8 @@ export const pictureTuning = {
    * the start is fitted; the times over which it is steadied and for which it may be unseen, and one standard deviation where nothing can be fitted, milliseconds. As shares of
    * the time from then to the top, one standard deviation each: how long a start looks like rest (at first the head goes along the line of sight), and how
    * much earlier or later the head is seen to have moved.
+   * Where the usual course of a reach tells it: a club that sets off along the line of sight is seen to go so many times less far than it does; one standard deviation as a share of the time from
+   * then to when it is seen to have left.
    */
   setOff: {
     head: { seen: 0.03, most: 0.3 },
@@ -29,6 +38,8 @@ export const pictureTuning = {
     creepShare: 0.2,
     seenShare: 0.1,
     unfittedSd: 200,
+    alongSight: 2,
+    usualShare: 0.8,
   },
   /** Out of a flow the hands turned round forward of the ball no longer before their low than this, milliseconds. */
   flowTime: 1500,

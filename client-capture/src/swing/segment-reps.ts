@@ -33,6 +33,8 @@ export interface Segmenting {
   readonly forward: Extreme | null;
   readonly movement: Movement | null;
   readonly lastSeenAt: number;
+  /** When the last movement that came down through the low was over. */
+  readonly overAt: number;
 }
 
 export const startSegmenting: Segmenting = {
@@ -40,6 +42,7 @@ export const startSegmenting: Segmenting = {
   forward: null,
   movement: null,
   lastSeenAt: -Infinity,
+  overAt: -Infinity,
 };
 
 /** A movement that went back, turned, and came down past the low. */
@@ -50,6 +53,8 @@ export interface Segment {
   readonly passedLowAt: number;
   readonly endedAt: number;
   readonly forwardBefore: Extreme | null;
+  /** When the movement before it was over: what stood still earlier stood still for that one. */
+  readonly after: number;
 }
 
 type Verdict = { readonly segment: Segment } | { readonly refused: NotARep } | null;
@@ -174,8 +179,15 @@ function finish(
     passedLowAt,
     endedAt,
     forwardBefore: state.forward,
+    after: state.overAt,
   };
-  const after: Segmenting = { ...state, movement: null, lastLow: null, forward: { ...movement.running } };
+  const after: Segmenting = {
+    ...state,
+    movement: null,
+    lastLow: null,
+    forward: { ...movement.running },
+    overAt: endedAt,
+  };
   return { state: after, verdict: { segment } };
 }
 

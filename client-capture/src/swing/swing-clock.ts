@@ -78,7 +78,9 @@ function keep(
   movement: Movement | null,
 ): readonly FollowedSample[] {
   const from =
-    movement === null ? sample.t - swingTuning.longestBack - 3000 : Math.min(movement.leftLowAt - 3500, sample.t);
+    movement === null
+      ? sample.t - swingTuning.longestBack - swingTuning.rest.before
+      : Math.min(movement.leftLowAt - swingTuning.rest.before - 500, sample.t);
   const first = kept[0];
   if (first === undefined || first.t >= from) return [...kept, sample];
   return [...kept.filter((old) => old.t >= from), sample];

@@ -8,6 +8,12 @@ export interface Estimated {
   readonly sd: number;
 }
 
+/** The club in the picture, metres at the ball's distance, right and down from where the ball lies; `head` is null where it was not seen. */
+export interface ClubInPicture {
+  readonly grip: { readonly x: number; readonly y: number };
+  readonly head: { readonly x: number; readonly y: number } | null;
+}
+
 /**
  * One moment as the swing clock sees it, in the world frame. Whatever was not found is null; nothing is guessed here.
  * `trailThighX`: x of the middle of the trail thigh, metres along the target line.
@@ -24,5 +30,7 @@ export interface SwingSample {
   readonly hands: { readonly place: Point<"world">; readonly sd: number } | null;
   readonly leadShoulderZ: Estimated | null;
   readonly trailThighX: Estimated | null;
+  /** Null where the club was not seen in this picture, or nobody knows the camera. */
+  readonly inPicture: ClubInPicture | null;
   readonly feet: Point<"ground"> | null;
 }

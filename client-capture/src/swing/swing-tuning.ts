@@ -62,6 +62,7 @@ export const swingTuning = {
    * Swing angles between which the setting off is fitted, radians: `least` above the resting scatter; `most` where the path stops growing by that power.
    * `otherPowers`: what else a start may grow by. Milliseconds where nothing can be fitted: `unfittedSd`; where the club only turned round: `turnSd`.
    * `creepShare`: how long a slow start looks like rest, one standard deviation as a share of the time from then to the top.
+   * `sureLean`: a hanging club whose swing angle is known as well as this, radians, tells its setting off better by it than the picture does.
    */
   setOff: {
     least: 1.5 * degree,
@@ -71,7 +72,13 @@ export const swingTuning = {
     unfittedSd: 200,
     turnSd: 60,
     creepShare: 0.15,
+    sureLean: 3 * degree,
   },
+  /**
+   * What a rep sets off from: it ended no longer `before` the club was last low than this, milliseconds (a club may be held low on its way back); a head so far over the ball
+   * in the picture, metres at the ball's distance, is `offGround`; hands `furtherBack`, metres, within `creepTime`, milliseconds, after a rest are creeping away from it.
+   */
+  rest: { before: 6000, offGround: 0.12, furtherBack: 0.03, creepTime: 700 },
   /** How far from the turn of the swing angle the turn in the plane may be at least, milliseconds. */
   topSearch: 120,
   /** And as a share of the way down to the low, and of the way back before, where one of these is more. Larger: finds a top that noise has put far off, minds other turns more. */
