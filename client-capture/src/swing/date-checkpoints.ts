@@ -1,15 +1,14 @@
 import { bestSplit } from "./best-split.ts";
 import type { CheckpointTime } from "./checkpoint-time.ts";
-import { dateLow } from "./date-low.ts";
+import { crossing, type Stretch } from "./date-crossing.ts";
+import { dateImpact } from "./date-impact.ts";
 import { milliseconds, type Metres } from "@overcue/shared-geometry/units";
 import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
 import { anglesOf } from "@overcue/shared-geometry/shaft-angles";
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
-import { fitCrossing, type Crossing, type FitOptions, type SeriesPoint } from "./fit-crossing.ts";
+import { fitCrossing, type FitOptions, type SeriesPoint } from "./fit-crossing.ts";
 import type { FollowedSample } from "./follow-swing.ts";
 import type { RepSamples } from "./rep-samples.ts";
-import type { Rest } from "./rest.ts";
-import { median } from "./median.ts";
 import type { Segment } from "./segment-reps.ts";
 import { steadyShoulder } from "./steady-shoulder.ts";
 import { timeThroughBall } from "./time-through-ball.ts";
@@ -23,8 +22,6 @@ const angleFit: FitOptions = {
   sharedErrors: swingTuning.sharedErrors,
 };
 const heightFit: FitOptions = { ...angleFit, change: swingTuning.fitWindow.height };
-
-const headFit: FitOptions = { ...angleFit, change: swingTuning.fitWindow.head };
 
 /**
  * Dates every checkpoint of a rep that its samples can show, in the order of the swing; a checkpoint that was not passed or not seen
@@ -62,42 +59,9 @@ export function dateCheckpoints(rep: RepSamples, segment: Segment, gripToHead: M
     top,
     armLevel(down, "arm-level-down", "down"),
     levelDown,
-    withLasting(
-      lasting.impact * (segment.passedLowAt - lastTop),
-      likelierImpact(
-        crossing(
-          "impact",
-          series.headX,
-          rep.address === null ? 0 : headAtRest(series.headX, rep.address),
-          strike,
-          "up",
-          headFit,
-          lasting.head,
-        ),
-        dateLow(series.elevation, { from: lastTop, to: segment.endedAt + swingTuning.afterEnd }),
-      ),
-    ),
+    dateImpact(rep, segment, series, strike),
   );
   return found.flatMap((one) => (one === null ? [] : [one]));
-}
-
-/** The instant with an error of so many milliseconds beside its own that no number of pictures takes away. */
-function withLasting(sd: number, found: CheckpointTime | null): CheckpointTime | null {
-  return found === null ? null : { ...found, sd: Math.hypot(found.sd, sd) };
-}
-
-/** The surer of the two; a fast club's hanging where they do not agree, for then the lean was wrong, and its hanging does not need that. */
-function likelierImpact(byHead: CheckpointTime | null, byLow: CheckpointTime | null): CheckpointTime | null {
-  if (byHead === null || byLow === null) return byHead ?? byLow;
-  const agree = Math.abs(byHead.t - byLow.t) <= 2 * Math.hypot(byHead.sd, byLow.sd);
-  const surer = byHead.sd <= byLow.sd ? byHead : byLow;
-  return agree || byLow.sd > swingTuning.low.fast ? surer : byLow;
-}
-
-/** Milliseconds, both ends closed. */
-interface Stretch {
-  readonly from: number;
-  readonly to: number;
 }
 
 interface RepSeries {
@@ -145,26 +109,6 @@ function handOverShoulderIn(samples: readonly FollowedSample[], way: Stretch): S
 
 const elevationSd = ({ covariance }: ShaftInWorld): number => Math.sqrt(Math.max(0, covariance[24] ?? 0));
 
-/** `lastingSd`: the part of the error that every sample of the rep shares, in the series' unit. */
-function crossing(
-  checkpoint: CheckpointId,
-  series: readonly SeriesPoint[],
-  level: number,
-  within: Stretch,
-  way: "up" | "down",
-  options: FitOptions,
-  lastingSd: number,
-): CheckpointTime | null {
-  const index = bestSplit(series, level, within, way === "up" ? 1 : -1);
-  if (index === null) return null;
-  const fitted = fitCrossing(series, index, level, options);
-  return fitted === null ? null : dated(checkpoint, fitted, lastingSd);
-}
-
-function dated(checkpoint: CheckpointId, fitted: Crossing, lastingSd: number): CheckpointTime {
-  return { checkpoint, t: fitted.t, sd: Math.hypot(fitted.sd, lastingSd / Math.max(Math.abs(fitted.slope), 1e-6)) };
-}
-
 /**
  * The top is where the club's turn in its plane reverses: its rate, from sample to sample, passes zero for good. The way down
  * sets off faster than the way up ends, so a parabola through the turn itself would place the top early.
@@ -197,9 +141,4 @@ function ratesOver(series: readonly SeriesPoint[], span: number): SeriesPoint[] 
     const value = (after.value - before.value) / apart;
     return [{ t: before.t + apart / 2, value, sd: Math.hypot(after.sd, before.sd) / apart }];
   });
-}
-
-/** Where the head stood behind the ball before the rep set off. */
-function headAtRest(headX: readonly SeriesPoint[], rest: Rest): number {
-  return median(headX.filter((point) => point.t >= rest.from && point.t <= rest.to).map((point) => point.value));
 }

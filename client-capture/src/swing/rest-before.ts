@@ -33,11 +33,10 @@ interface ToldRest extends Rest {
 
 /** Held on the way back, or creeping, where the club stood at the ball before. */
 function isOnTheWayBack(later: ToldRest, earlier: ToldRest): boolean {
-  const { furtherBack, creepTime } = swingTuning.rest;
-  if (!earlier.isDown) return false;
-  const isFurther = later.hands.x < earlier.hands.x - (later.isDown ? furtherBack : 0);
-  const isBrief = later.to - later.from < creepTime && later.from - earlier.to < creepTime;
-  return isFurther && (!later.isDown || isBrief);
+  const { furtherBack, creepTime, toHold } = swingTuning.rest;
+  const between = later.from - earlier.to;
+  if (!earlier.isDown || later.hands.x > earlier.hands.x - furtherBack) return false;
+  return later.isDown ? between < creepTime && later.to - later.from < creepTime : between < toHold;
 }
 
 const isDown = ({ head }: RestInPicture): boolean => head.y > -swingTuning.rest.offGround;

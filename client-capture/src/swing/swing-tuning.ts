@@ -76,9 +76,9 @@ export const swingTuning = {
   },
   /**
    * What a rep sets off from: it ended no longer `before` the club was last low than this, milliseconds (a club may be held low on its way back); a head so far over the ball
-   * in the picture, metres at the ball's distance, is `offGround`; hands `furtherBack`, metres, within `creepTime`, milliseconds, after a rest are creeping away from it.
+   * in the picture, metres at the ball's distance, is `offGround`; hands `furtherBack`, metres, within `creepTime`, milliseconds, after a rest are creeping away from it; a club held on its way back went there from the ball in `toHold`, milliseconds.
    */
-  rest: { before: 6000, offGround: 0.12, furtherBack: 0.03, creepTime: 700 },
+  rest: { before: 6000, offGround: 0.12, furtherBack: 0.03, creepTime: 700, toHold: 4000 },
   /** How far from the turn of the swing angle the turn in the plane may be at least, milliseconds. */
   topSearch: 120,
   /** And as a share of the way down to the low, and of the way back before, where one of these is more. Larger: finds a top that noise has put far off, minds other turns more. */
@@ -109,11 +109,16 @@ export const swingTuning = {
   holdNear: { angle: 14 * degree, height: 0.07 },
   /** Hands and shoulder errors that do not average out over a rep, metres: they set the error of arm level, takeaway and impact;
    * and the share of the time from top to low by which the fitted top is off because the way up and the way down differ, and impact because head and ball are placed apart along the line of sight. */
-  lasting: { shoulder: 0.03, thigh: 0.08, hands: 0.02, head: 0.05, top: 0.02, impact: 0.04 },
+  lasting: { shoulder: 0.03, thigh: 0.06, hands: 0.02, head: 0.05, top: 0.02, impact: 0.04 },
+  /**
+   * The head in the picture about impact, metres at the ball's distance: one standard deviation from picture to picture; of how much longer or shorter the shaft is seen while it
+   * moves than while it rests; the change up to which its passing is fitted; and the milliseconds to either side that its pace is taken over.
+   */
+  seenHead: { sd: 0.03, lasting: 0.08, change: 0.15, paceOver: 80 },
   /** Half-width over which the lead shoulder is steadied, as a share of the way back or down. Larger: less of the pose model's error, more of the shoulder's own bend. */
   shoulderWindow: 0.35,
   /** Errors of the lifted elevation that do not average out, radians. */
-  lastingElevation: 1 * degree,
+  lastingElevation: 0.5 * degree,
   /** Impact by the club's lowest hanging: the least rise on either side, radians, for it to have been swung through; and how far above its lowest the club may
    * still be at the ball, radians. Told to better than `fast` (milliseconds) it stands against the head's own place. */
   low: { leastRise: 25 * degree, offBall: 2 * degree, fast: 25 },

@@ -48,7 +48,7 @@ const swaying =
     return { ...sample, shaft: { ...sample.shaft, toHead, covariance } };
   };
 
-describe("what a rep sets off from", () => {
+describe("a hanging club in the picture", () => {
   it("K2.8 the setting off is seen in the picture, however the lean of the hanging club sways", () => {
     const motion = motionOf({ do: "rep", kind: "rehearsal", places: evenPlaces, tempo: slowTempo });
     const address = repOf(motion, swaying(0.3))?.checkpoints.find(({ checkpoint }) => checkpoint === "address");
@@ -71,5 +71,13 @@ describe("what a rep sets off from", () => {
     const rep = repOf(motion, swaying(0.3));
     expect(rep?.kind).toBe("flow");
     expect(rep?.checkpoints.map(({ checkpoint }) => checkpoint)).not.toContain("address");
+  });
+
+  it("K2.10 impact is seen in the picture too, however the lean sways", () => {
+    const motion = motionOf({ do: "rep", kind: "rehearsal", places: evenPlaces, tempo: slowTempo });
+    const impact = repOf(motion, swaying(0.3))?.checkpoints.find(({ checkpoint }) => checkpoint === "impact");
+    const off = Math.abs((impact?.t ?? Number.NaN) - trueTime(motion, "impact"));
+    expect(off).toBeLessThan(100);
+    expect(off).toBeLessThan(2 * (impact?.sd ?? 0));
   });
 });

@@ -1,0 +1,92 @@
+import type { CheckpointTime } from "./checkpoint-time.ts";
+import { crossing, type Stretch } from "./date-crossing.ts";
+import { dateLow } from "./date-low.ts";
+import type { FitOptions, SeriesPoint } from "./fit-crossing.ts";
+import { median } from "./median.ts";
+import type { RepSamples } from "./rep-samples.ts";
+import type { Rest } from "./rest.ts";
+import type { Segment } from "./segment-reps.ts";
+import { swingTuning } from "./swing-tuning.ts";
+
+const headFit: FitOptions = {
+  least: swingTuning.fitWindow.least,
+  change: swingTuning.fitWindow.head,
+  sharedErrors: swingTuning.sharedErrors,
+};
+
+/** What a rep's lifted shaft says of impact: where the head is along the target line, metres, and how the club hangs, radians. */
+interface Lifted {
+  readonly headX: readonly SeriesPoint[];
+  readonly elevation: readonly SeriesPoint[];
+}
+
+/**
+ * When the head is back where it stood behind the ball: as the picture shows it, else as the lifted shaft does; the surer. Null where it was not seen there.
+ */
+export function dateImpact(rep: RepSamples, segment: Segment, lifted: Lifted, strike: Stretch): CheckpointTime | null {
+  const lastTop = segment.tops[segment.tops.length - 1]?.t ?? strike.from;
+  const byLift = likelierImpact(
+    crossing(
+      "impact",
+      lifted.headX,
+      rep.address === null ? 0 : headAtRest(lifted.headX, rep.address),
+      strike,
+      "up",
+      headFit,
+      swingTuning.lasting.head,
+    ),
+    dateLow(lifted.elevation, { from: lastTop, to: segment.endedAt + swingTuning.afterEnd }),
+  );
+  const inPicture = impactInPicture(rep, strike);
+  if (byLift === null)
+    return inPicture === null ? null : { ...inPicture, sd: Math.max(inPicture.sd, inPicture.steadySd) };
+  const sd = Math.hypot(byLift.sd, swingTuning.lasting.impact * (segment.passedLowAt - lastTop));
+  return inPicture !== null && inPicture.sd < sd
+    ? { ...inPicture, sd: Math.max(inPicture.sd, Math.min(sd, inPicture.steadySd)) }
+    : { ...byLift, sd };
+}
+
+/** `steadySd`: one standard deviation by the head's pace over a longer time, milliseconds. */
+interface InPicture extends CheckpointTime {
+  readonly steadySd: number;
+}
+
+/** Coming through the ball the head draws away from the camera and rises in the picture past where it rested; how far the club leans has no say in that. */
+function impactInPicture({ samples, address }: RepSamples, strike: Stretch): InPicture | null {
+  const { sd, lasting, change } = swingTuning.seenHead;
+  const heads = samples.flatMap(({ t, inPicture }) => {
+    const head = inPicture?.head ?? null;
+    return head === null ? [] : [{ t, y: head.y }];
+  });
+  const atRest =
+    address === null ? [] : heads.filter(({ t }) => t >= address.from && t <= address.to).map(({ y }) => y);
+  if (atRest.length < 4) return null;
+  const rest = median(atRest);
+  const raised = heads.map(({ t, y }): SeriesPoint => ({ t, value: rest - y, sd }));
+  const found = crossing("impact", raised, 0, strike, "up", { ...headFit, change }, lasting);
+  return found === null ? null : { ...found, steadySd: lasting / paceAbout(raised, found.t) };
+}
+
+/** How fast the head rises about a moment, metres a millisecond: one that is found short for a picture jumps, and would seem to be dated to nothing. */
+function paceAbout(raised: readonly SeriesPoint[], t: number): number {
+  const near = raised.filter((point) => Math.abs(point.t - t) <= swingTuning.seenHead.paceOver);
+  const mean = (of: (point: SeriesPoint) => number): number =>
+    near.reduce((sum, point) => sum + of(point), 0) / near.length;
+  const [meanT, meanValue] = [mean((point) => point.t), mean(({ value }) => value)];
+  const slope =
+    mean((point) => (point.t - meanT) * (point.value - meanValue)) / mean((point) => (point.t - meanT) ** 2);
+  return slope > 0 ? slope : 1e-6;
+}
+
+/** The surer of the two; a fast club's hanging where they do not agree, for then the lean was wrong, and its hanging does not need that. */
+function likelierImpact(byHead: CheckpointTime | null, byLow: CheckpointTime | null): CheckpointTime | null {
+  if (byHead === null || byLow === null) return byHead ?? byLow;
+  const agree = Math.abs(byHead.t - byLow.t) <= 2 * Math.hypot(byHead.sd, byLow.sd);
+  const surer = byHead.sd <= byLow.sd ? byHead : byLow;
+  return agree || byLow.sd > swingTuning.low.fast ? surer : byLow;
+}
+
+/** Where the head stood behind the ball before the rep set off. */
+function headAtRest(headX: readonly SeriesPoint[], rest: Rest): number {
+  return median(headX.filter((point) => point.t >= rest.from && point.t <= rest.to).map((point) => point.value));
+}
