@@ -14,6 +14,7 @@ import { steadyShoulder } from "./steady-shoulder.ts";
 import { timeThroughBall } from "./time-through-ball.ts";
 import { turnInPlane } from "./turn-in-plane.ts";
 import { swingTuning } from "./swing-tuning.ts";
+import { whileHigh } from "./while-high.ts";
 import { handOverShoulder } from "./lead-hand.ts";
 
 const angleFit: FitOptions = {
@@ -121,7 +122,8 @@ function dateTop(samples: readonly FollowedSample[], backFrom: number, near: num
     topSearchShare.back * (near - backFrom),
   );
   const rates = ratesOver(turnInPlane(samples, near, downTo), swingTuning.topRateSpan * (downTo - near));
-  const index = bestSplit(rates, 0, { from: near - topSearch, to: near + topSearch }, -1);
+  const high = whileHigh(samples, { from: near - topSearch, to: near + topSearch });
+  const index = bestSplit(rates, 0, high, -1);
   const turned: CheckpointTime = { checkpoint: "top", t: milliseconds(near), sd: topSearch / 2 };
   if (index === null) return turned;
   const least = Math.max(swingTuning.fitWindow.least, topWindow * (downTo - near));

@@ -83,6 +83,8 @@ export const swingTuning = {
   topSearch: 120,
   /** And as a share of the way down to the low, and of the way back before, where one of these is more. Larger: finds a top that noise has put far off, minds other turns more. */
   topSearchShare: { down: 0.5, back: 0.25 },
+  /** And while the hands are no more than this below their highest, metres. Larger: finds it behind a misjudged height, minds holds on the way down. */
+  topHandsFall: 0.12,
   /** Half-width of the fit of the top as a share of the time from top to low. Larger: calmer under noise, more of the swing's shape in it. */
   topWindow: 0.15,
   /** Time over which the club's rate about the top is taken, as a share of the time from top to low. */
