@@ -12,6 +12,8 @@ export interface Hands {
   apart: number;
   /** How high they are held, from the hips (0) to the shoulders (1), and beyond. */
   height: number;
+  /** The middle between the shoulders. */
+  readonly shoulders: { readonly x: number; readonly y: number };
 }
 
 const missing: Landmark = { x: 0, y: 0, visibility: 0 };
@@ -43,7 +45,20 @@ export function readHands(body: Body): Hands | null {
     at(landmarkIndex.leftIndex).x - at(landmarkIndex.rightIndex).x,
     at(landmarkIndex.leftIndex).y - at(landmarkIndex.rightIndex).y,
   );
-  return { x: x / weights, y: y / weights, torso, seen, apart, height: heightOf(body, y / weights) };
+  return {
+    x: x / weights,
+    y: y / weights,
+    torso,
+    seen,
+    apart,
+    height: heightOf(body, y / weights),
+    shoulders: middleOf(body, landmarkIndex.leftShoulder, landmarkIndex.rightShoulder),
+  };
+}
+
+function middleOf({ landmarks }: Body, first: number, second: number): { x: number; y: number } {
+  const [a, b] = [landmarks[first] ?? missing, landmarks[second] ?? missing];
+  return { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
 }
 
 function heightOf(body: Body, y: number): number {
@@ -55,15 +70,10 @@ function heightOf(body: Body, y: number): number {
 
 /** Middle of the shoulders to middle of the hips; a strongly bent back is made up for by the thighs. */
 function torsoLength(body: Body): number {
-  const at = (index: number): Landmark => body.landmarks[index] ?? missing;
-  const middle = (a: number, b: number): readonly [number, number] => [
-    (at(a).x + at(b).x) / 2,
-    (at(a).y + at(b).y) / 2,
-  ];
-  const shoulders = middle(landmarkIndex.leftShoulder, landmarkIndex.rightShoulder);
-  const hips = middle(landmarkIndex.leftHip, landmarkIndex.rightHip);
-  const knees = middle(landmarkIndex.leftKnee, landmarkIndex.rightKnee);
-  const back = Math.hypot(shoulders[0] - hips[0], shoulders[1] - hips[1]);
-  const thigh = Math.hypot(knees[0] - hips[0], knees[1] - hips[1]);
+  const shoulders = middleOf(body, landmarkIndex.leftShoulder, landmarkIndex.rightShoulder);
+  const hips = middleOf(body, landmarkIndex.leftHip, landmarkIndex.rightHip);
+  const knees = middleOf(body, landmarkIndex.leftKnee, landmarkIndex.rightKnee);
+  const back = Math.hypot(shoulders.x - hips.x, shoulders.y - hips.y);
+  const thigh = Math.hypot(knees.x - hips.x, knees.y - hips.y);
   return Math.max(back, 1.15 * thigh);
 }

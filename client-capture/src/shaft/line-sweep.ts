@@ -3,7 +3,7 @@ import { judgeStrip } from "./judge-strip.ts";
 import type { LineSweep } from "./line-sweep-state.ts";
 import type { LineWindow } from "./line-window.ts";
 import type { BodyMarks } from "./mark-body.ts";
-import { handsSdAcross, type HandsTrack } from "./predict-hands.ts";
+import { handsSdAcross, type HandsTrack } from "./hands-track.ts";
 import type { ShaftTuning } from "./shaft-tuning.ts";
 import { flank, layStrip, sumStrip } from "./strip.ts";
 import { takeBestLine } from "./take-best-line.ts";

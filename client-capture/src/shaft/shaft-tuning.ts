@@ -11,6 +11,13 @@ export const shaftTuning = {
   /** Live, a direction is looked at in every picture where its odds are above this many times even; others take turns of so many pictures. */
   wantedOdds: 0.4,
   turnsOfOthers: 15,
+  /**
+   * The same turns for so many seconds after a shaft was followed that is not found any more, where the sd of the hands' place is above so many torso lengths. Down: a fast shaft is
+   * found again sooner, slower and more false finds.
+   */
+  turnsInHurry: 4,
+  hurryFor: 0.5,
+  hurrySd: 0.2,
   /** How far out of the hands the sweep goes. Up: longer clubs nearer to the camera, slower. */
   reach: 2.7,
   /** Half width of the strip of parallel lines searched about the hands. Up: forgives a worse pose, lets in more clutter. */
@@ -18,21 +25,37 @@ export const shaftTuning = {
   /** The strip is no wider than so many sds of the hands' place, and this much more, torso lengths. Up: slower, more clutter. */
   offsetSds: 2.5,
   offsetLeast: 0.06,
-  /** Standard deviation of the hands' place across the shaft as the pose gives it. Up: trusts the pose less. */
+  /** Evidence lost where that sd is e times that of a pose. Up: what is found where the hands are badly known counts less. */
+  spreadCost: 1.5,
+  /** Standard deviation, per axis, of what all poses get wrong about the hands' place alike. Up: trusts the pose less. */
   offsetSd: 0.1,
+  /** Seconds, and way of the hands, after which that error is another one; and what differs from pose to pose by itself. */
+  poseMemory: 4,
+  poseWay: 0.8,
+  poseJitter: 0.02,
   /** Share of the distance between the two hands' places that is added to that. Up: trusts the pose less where it contradicts itself. */
   apartSd: 0.35,
-  /** Seconds in which the shaft's correction of the hands is forgotten. Up: trusts an old correction longer. */
-  handsMemory: 0.25,
-  /** Longest time that hands are carried on from a pose, milliseconds, and how much of the pose's speed is taken. */
-  longestAhead: 150,
-  aheadShare: 0.8,
-  /** Error of carrying on, as a share of the way. */
-  aheadSd: 0.5,
+  /**
+   * How fast the square of the error of the hands' speed grows, square torso lengths a second cubed: in itself, for each square radian a second that the shaft turns at, and for each
+   * square torso length a second that the hands go at. Up: believes sooner that the hands change their way, searches a wider strip.
+   */
+  handsWander: 5,
+  handsWanderTurning: 8,
+  handsWanderGoing: 8,
+  /** Rate at which the hands' speed is lost, a second; the error of the speed of hands that are seen for the first time, torso lengths a second. */
+  handsDrag: 2,
+  handsSpeedSd: 1,
+  /** How far the hands get from the middle of the shoulders, torso lengths. */
+  armReach: 1.3,
+  /** Seconds in which a shaft that is not found any more is taken to stop turning. */
+  turningMemory: 0.15,
+  /** Seconds between two poses from which on the hands start anew with the later one. */
+  longestGap: 0.4,
   /** Error of the grip across the shaft's own line. Up: the line corrects the hands less. */
   lineSd: 0.04,
-  /** The line moves the hands no farther from the pose than this, torso lengths. */
+  /** The line moves the hands no farther from the pose than this, torso lengths, and than so many more for each radian that the shaft has turned since. */
   farthestCorrection: 0.25,
+  turningCarries: 0.3,
   /** Nearest distance from the hands that counts: the hands themselves lie nearer. */
   nearest: 0.14,
   /** Shortest run that can be a shaft. */

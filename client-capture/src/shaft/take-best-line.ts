@@ -21,6 +21,8 @@ export function takeBestLine(
   const otherBlock = blocks - firstBlock;
   const skip = Math.max(1, Math.round((tuning.nearest * torso) / pixelsPerBlock));
   const least = Math.round((tuning.shortest * torso) / pixelsPerBlock);
+  // Of hands that may be anywhere in a wide strip each place is the less likely.
+  const spread = tuning.spreadCost * Math.max(0, Math.log(priorSd / (tuning.offsetSd * torso)));
   let best = -Infinity;
   let bestLine = 0;
   let bestEnd = 0;
@@ -38,7 +40,7 @@ export function takeBestLine(
     }
     const away = ((i - flank - lines) * across - priorMiddle) / priorSd;
     // The tails are those of a Student t with 3 degrees of freedom: a pose that is far off is rare, but not that rare.
-    let score = top - 2 * Math.log(1 + (away * away) / 3);
+    let score = top - spread - 2 * Math.log(1 + (away * away) / 3);
     if (throughWeight >= 0 && score <= best) continue;
     let through = 0;
     let throughTop = 0;

@@ -4,14 +4,15 @@ import { milliseconds, type Milliseconds } from "@overcue/shared-geometry/units"
 import type { Body } from "../pipeline/body.ts";
 import type { Picture } from "../picture/picture.ts";
 import { describeShaft, type ShaftFinding } from "./describe-shaft.ts";
+import { correctHands } from "./correct-hands.ts";
 import { findCandidates } from "./find-candidates.ts";
 import { fitCandidate } from "./fit-candidate.ts";
+import { handsSd } from "./hands-track.ts";
 import type { RodColour } from "./learn-rod-colour.ts";
 import { makeLagMemory, takeLagged, type LagMemory } from "./lagged-answer.ts";
 import { lookForShaft, openSight, type ShaftSight } from "./look-for-shaft.ts";
 import { arrivalOdds, mixArrival, type ArrivalOdds } from "./arrival-odds.ts";
 import { longestPlausible, type SeenLength } from "./longest-plausible.ts";
-import { correctHands } from "./predict-hands.ts";
 import { readFilter, type FilterReading } from "./read-filter.ts";
 import { comeOut, type Emergence } from "./come-out.ts";
 import { seenLong } from "./seen-long.ts";
@@ -71,6 +72,8 @@ export interface ShaftTrackerState {
   readonly evidence: ShaftEvidence[];
   t: Milliseconds | null;
   count: number;
+  /** When the shaft was last found; null if never. */
+  followed: Milliseconds | null;
   /** How far the shaft was seen at its length in the last picture, 0 to 1. */
   long: number;
   readonly emergence: Emergence;
@@ -123,6 +126,7 @@ export function startShaftTracker(options: ShaftTrackerOptions): ShaftTrackerSta
     evidence: [],
     t: null,
     count: 0,
+    followed: null,
     long: 0,
     emergence: { out: 0, fresh: 0 },
     length: { length: 0, rate: 0, t: null },
@@ -138,9 +142,10 @@ export function trackShaft(
   const { sight, filter, likelihood, tuning } = state;
   const elapsed = state.t === null ? 0 : Math.max(0, t - state.t) / 1000;
   if (state.t !== null) predictTurn(filter, elapsed, state.long, tuning);
+  const hurried = isHurried(state, state.t, t);
   state.t = t;
   state.count++;
-  if (!state.leisure) wantDirections(sight.sweep, filter, state.count, tuning);
+  if (!state.leisure) wantDirections(sight.sweep, filter, state.count, hurried, tuning);
   if (!lookForShaft(sight, picture, t, body)) {
     likelihood.fill(1);
     const reading = readFilter(filter.belief, filter.directions, filter.absent, tuning.nearMass);
@@ -166,6 +171,18 @@ export function trackShaft(
 }
 
 const nothing = new Float32Array(0);
+
+/** Whether a shaft that was followed until just now was not found in the picture before, while nobody knows well where the hands are: then it is to be found again at once. */
+const isHurried = (
+  { sight, followed, tuning }: ShaftTrackerState,
+  before: Milliseconds | null,
+  t: Milliseconds,
+): boolean =>
+  before !== null &&
+  followed !== null &&
+  followed < before &&
+  t - followed < 1000 * tuning.hurryFor &&
+  handsSd(sight.hands) > tuning.hurrySd;
 
 function answer(
   state: ShaftTrackerState,
@@ -208,15 +225,15 @@ const highness = (height: number, { highFrom, highTo }: ShaftTuning): number =>
   Math.max(0, Math.min(1, (height - highFrom) / (highTo - highFrom)));
 
 /** Lets the shaft's line pull the hands onto itself, across the line, and remembers how long it looks. */
-function followShaft({ sight, length }: ShaftTrackerState, shaft: Extract<ShaftInImage, { status: "tracked" }>): void {
-  const { x, y } = sight.hands.now;
-  const across = -Math.sin(shaft.angle) * (shaft.grip.x - x) + Math.cos(shaft.angle) * (shaft.grip.y - y);
+function followShaft(state: ShaftTrackerState, shaft: Extract<ShaftInImage, { status: "tracked" }>): void {
+  const { sight, length } = state;
+  state.followed = shaft.t;
   if (shaft.head !== null) {
     length.length = Math.hypot(shaft.head.x - shaft.grip.x, shaft.head.y - shaft.grip.y) / sight.hands.now.torso;
     length.rate = shaft.angularRate;
     length.t = shaft.t;
   }
-  correctHands(sight.hands, shaft.angle, across, sight.tuning.lineSd, sight.tuning.farthestCorrection);
+  correctHands(sight.hands, shaft.angle, shaft.grip.x, shaft.grip.y, shaft.angularRate, sight.tuning);
 }
 
 function keep(

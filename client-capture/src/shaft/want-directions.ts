@@ -5,10 +5,17 @@ import type { TurnFilter } from "./turn-filter.ts";
 
 /**
  * Chooses the directions that are worth looking at in picture number `count`: where the odds expect the shaft, and a part of all others by
- * turns, so that nothing stays unseen for long. A strip covers a direction and its opposite.
+ * turns, so that nothing stays unseen for long; a greater part where it is `hurried`. A strip covers a direction and its opposite.
  */
-export function wantDirections(sweep: LineSweep, filter: TurnFilter, count: number, tuning: ShaftTuning): void {
+export function wantDirections(
+  sweep: LineSweep,
+  filter: TurnFilter,
+  count: number,
+  hurried: boolean,
+  tuning: ShaftTuning,
+): void {
   const half = sweep.directions / 2;
+  const turns = hurried ? tuning.turnsInHurry : tuning.turnsOfOthers;
   const least = tuning.wantedOdds / sweep.directions;
   for (let i = 0; i < half; i++) {
     let odds = 0;
@@ -16,6 +23,6 @@ export function wantDirections(sweep: LineSweep, filter: TurnFilter, count: numb
       const at = rate * sweep.directions + i;
       odds = Math.max(odds, (filter.belief[at] as number) + (filter.belief[at + half] as number));
     }
-    sweep.wanted[i] = odds > least || (i + count) % tuning.turnsOfOthers === 0 ? 1 : 0;
+    sweep.wanted[i] = odds > least || (i + count) % turns === 0 ? 1 : 0;
   }
 }
