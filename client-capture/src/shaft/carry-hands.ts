@@ -1,5 +1,5 @@
 import type { Hands } from "./hands.ts";
-import { moveHands, seeHands, type HandsMotion } from "./hands-motion.ts";
+import { keepHandsNear, moveHands, seeHands, type HandsMotion } from "./hands-motion.ts";
 import { lineBefore, torsoOf, type HandsLine, type HandsTrack } from "./hands-track.ts";
 import type { ShaftTuning } from "./shaft-tuning.ts";
 
@@ -64,4 +64,17 @@ function keepInReach({ state }: HandsMotion, { shoulders }: Hands, reach: number
   const out = Math.max(0, (dx * (state[2] as number) + dy * (state[3] as number)) / far);
   state[2] = (state[2] as number) - (out * dx) / far;
   state[3] = (state[3] as number) - (out * dy) / far;
+}
+
+/**
+ * The hands are no farther from where the poses alone have them at `t` than a wrong line may lead them (a quarter of a torso), and than a shaft that turns at `turning` radians a
+ * second may have carried them since the newest.
+ */
+export function keepByPose(track: HandsTrack, t: number, turning: number, tuning: ShaftTuning): void {
+  const { newest, moving, poseSpeedX, poseSpeedY } = track;
+  if (newest === null) return;
+  const ahead = Math.max(0, t - newest.t) / 1000;
+  const farthest = newest.torso * (tuning.farthestCorrection + tuning.turningCarries * turning * ahead);
+  keepHandsNear(moving, newest.x + ahead * poseSpeedX, newest.y + ahead * poseSpeedY, farthest);
+  keepInReach(moving, newest, tuning.armReach * newest.torso);
 }

@@ -1,11 +1,10 @@
-import { seeLine } from "./carry-hands.ts";
-import { keepHandsNear } from "./hands-motion.ts";
+import { keepByPose, seeLine } from "./carry-hands.ts";
 import { lineBefore, type HandsTrack } from "./hands-track.ts";
 import type { ShaftTuning } from "./shaft-tuning.ts";
 
 /**
  * The shaft was found in the newest picture: its line passes (`x`, `y`) at `angle` and turns at `rate` radians a second. It moves the hands no farther from where the pose has
- * them than a quarter of a torso, lest a wrong line lead them away, and than a shaft that turns so fast may have carried them since.
+ * them than `keepByPose` allows, lest a wrong line lead them away.
  */
 export function correctHands(
   track: HandsTrack,
@@ -15,7 +14,7 @@ export function correctHands(
   rate: number,
   tuning: ShaftTuning,
 ): void {
-  const { newest, moving, atPose, now } = track;
+  const { newest, moving, now } = track;
   const line = lineBefore(track, 1);
   if (line === null || newest === null) return;
   line.found = true;
@@ -24,13 +23,7 @@ export function correctHands(
   line.place = line.nx * x + line.ny * y;
   line.turning = Math.abs(rate);
   seeLine(moving, line, tuning.lineSd * newest.torso);
-  const ahead = Math.max(0, line.t - newest.t) / 1000;
-  keepHandsNear(
-    moving,
-    newest.x + ahead * (atPose.state[2] as number),
-    newest.y + ahead * (atPose.state[3] as number),
-    newest.torso * (tuning.farthestCorrection + tuning.turningCarries * line.turning * ahead),
-  );
+  keepByPose(track, line.t, line.turning, tuning);
   now.x = moving.state[0] as number;
   now.y = moving.state[1] as number;
 }

@@ -19,6 +19,9 @@ export interface HandsLine {
  */
 export interface HandsTrack {
   newest: (Hands & { readonly t: Milliseconds }) | null;
+  /** How fast the hands went from the pose before to the newest, picture pixels a second. */
+  poseSpeedX: number;
+  poseSpeedY: number;
   /** As they were at the newest pose's time, and as they are now. */
   readonly atPose: HandsMotion;
   readonly moving: HandsMotion;
@@ -34,6 +37,8 @@ const remembered = 64;
 
 export const startHandsTrack = (): HandsTrack => ({
   newest: null,
+  poseSpeedX: 0,
+  poseSpeedY: 0,
   atPose: startHandsMotion(),
   moving: startHandsMotion(),
   lines: Array.from({ length: remembered }, () => ({

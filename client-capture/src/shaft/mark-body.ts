@@ -12,7 +12,10 @@ export const makeBodyMarks = (size: number): BodyMarks => ({ size, free: new Uin
 
 type LimbTrust = "legTrust" | "armTrust" | "bodyTrust";
 
-/** From, to, half width in torso lengths, and how far a line there is trusted. */
+/**
+ * From, to, half width in torso lengths, and how far a line there is trusted. Legs are marked half as wide again as they are: a pose has them centimetres off, and the edge of one
+ * that has moved is as new as a shaft.
+ */
 const limbs: readonly (readonly [number, number, number, LimbTrust])[] = [
   [landmarkIndex.leftShoulder, landmarkIndex.leftHip, 0.2, "bodyTrust"],
   [landmarkIndex.rightShoulder, landmarkIndex.rightHip, 0.2, "bodyTrust"],
@@ -20,10 +23,10 @@ const limbs: readonly (readonly [number, number, number, LimbTrust])[] = [
   [landmarkIndex.rightShoulder, landmarkIndex.rightElbow, 0.11, "armTrust"],
   [landmarkIndex.leftElbow, landmarkIndex.leftWrist, 0.09, "armTrust"],
   [landmarkIndex.rightElbow, landmarkIndex.rightWrist, 0.09, "armTrust"],
-  [landmarkIndex.leftHip, landmarkIndex.leftKnee, 0.19, "legTrust"],
-  [landmarkIndex.rightHip, landmarkIndex.rightKnee, 0.19, "legTrust"],
-  [landmarkIndex.leftKnee, landmarkIndex.leftAnkle, 0.14, "legTrust"],
-  [landmarkIndex.rightKnee, landmarkIndex.rightAnkle, 0.14, "legTrust"],
+  [landmarkIndex.leftHip, landmarkIndex.leftKnee, 0.26, "legTrust"],
+  [landmarkIndex.rightHip, landmarkIndex.rightKnee, 0.26, "legTrust"],
+  [landmarkIndex.leftKnee, landmarkIndex.leftAnkle, 0.21, "legTrust"],
+  [landmarkIndex.rightKnee, landmarkIndex.rightAnkle, 0.21, "legTrust"],
 ];
 
 /** Marks the limbs of `body` in the window after it was cut out; `factor` picture pixels are a working one, `torso` in working pixels. */

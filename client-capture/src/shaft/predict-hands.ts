@@ -1,6 +1,6 @@
 import type { Milliseconds } from "@overcue/shared-geometry/units";
 import type { Body } from "../pipeline/body.ts";
-import { carryHands, carryThroughLines } from "./carry-hands.ts";
+import { keepByPose, carryHands, carryThroughLines } from "./carry-hands.ts";
 import { readHands, type Hands } from "./hands.ts";
 import { copyHandsMotion, keepHandsNear, restHandsAt, seeHands, type HandsMotion } from "./hands-motion.ts";
 import { lineBefore, type HandsLine, type HandsTrack } from "./hands-track.ts";
@@ -13,6 +13,7 @@ export function predictHands(track: HandsTrack, t: Milliseconds, body: Body | nu
   const { newest, moving, now } = track;
   if (newest === null) return false;
   carryHands(track, moving, Math.max(newest.t, last?.t ?? -Infinity), t, last?.turning ?? 0, tuning);
+  keepByPose(track, t, last?.turning ?? 0, tuning);
   openLine(track, t, last, tuning);
   now.x = moving.state[0] as number;
   now.y = moving.state[1] as number;
@@ -44,8 +45,12 @@ function takePose(track: HandsTrack, body: Body, tuning: ShaftTuning): void {
     hands.torso = newest.torso + (1 - Math.exp(-elapsed / 0.5)) * (hands.torso - newest.torso);
     carryThroughLines(track, atPose, newest.t, body.t, tuning);
     seePose(atPose, hands, tuning);
+    track.poseSpeedX = (hands.x - newest.x) / elapsed;
+    track.poseSpeedY = (hands.y - newest.y) / elapsed;
   } else {
     const { torso } = hands;
+    track.poseSpeedX = 0;
+    track.poseSpeedY = 0;
     const jitter = poseJitter(hands, tuning);
     restHandsAt(atPose, hands.x, hands.y, tuning.offsetSd * torso, jitter, tuning.handsSpeedSd * torso);
   }
