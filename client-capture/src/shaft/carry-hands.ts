@@ -66,6 +66,10 @@ function keepInReach({ state }: HandsMotion, { shoulders }: Hands, reach: number
   state[3] = (state[3] as number) - (out * dy) / far;
 }
 
+/** How far the shaft's line may move the hands from a pose at most, picture pixels: farther from one that hardly saw them. */
+export const farthestFromPose = ({ torso, seen }: Hands, tuning: ShaftTuning): number =>
+  torso * (tuning.farthestCorrection + tuning.farthestHidden * (1 - seen));
+
 /**
  * The hands are no farther from where the poses alone have them at `t` than a wrong line may lead them (a quarter of a torso), and than a shaft that turns at `turning` radians a
  * second may have carried them since the newest.
@@ -74,7 +78,7 @@ export function keepByPose(track: HandsTrack, t: number, turning: number, tuning
   const { newest, moving, poseSpeedX, poseSpeedY } = track;
   if (newest === null) return;
   const ahead = Math.max(0, t - newest.t) / 1000;
-  const farthest = newest.torso * (tuning.farthestCorrection + tuning.turningCarries * turning * ahead);
+  const farthest = farthestFromPose(newest, tuning) + newest.torso * tuning.turningCarries * turning * ahead;
   keepHandsNear(moving, newest.x + ahead * poseSpeedX, newest.y + ahead * poseSpeedY, farthest);
   keepInReach(moving, newest, tuning.armReach * newest.torso);
 }

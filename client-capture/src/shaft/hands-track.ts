@@ -60,6 +60,10 @@ export const lineBefore = ({ lines, count }: HandsTrack, back: number): HandsLin
 /** Picture pixels; 1 where no pose has been seen. */
 export const torsoOf = ({ newest }: HandsTrack): number => newest?.torso ?? 1;
 
+/** How fast the hands go, torso lengths a second. */
+export const handsSpeed = (track: HandsTrack): number =>
+  Math.hypot(track.moving.state[2] as number, track.moving.state[3] as number) / torsoOf(track);
+
 /** Standard deviation of the hands' place along the normal of `angle`, torso lengths. */
 export function handsSdAcross(track: HandsTrack, angle: number): number {
   const variance = handsVariance(track.moving, -Math.sin(angle), Math.cos(angle));

@@ -9,11 +9,20 @@ export interface SeenLength {
 }
 
 /**
- * The longest that the shaft can look at `t`, torso lengths: it comes out of end-on about as fast as it turns in the picture. Infinity where it was not
- * tracked for a while.
+ * The longest that the shaft can look at `t`, torso lengths: it comes out of end-on about as fast as it turns in the picture, or as
+ * the hands go (`handsSpeed`, torso lengths a second). Infinity where it was not tracked for a while.
  */
-export function longestPlausible({ length, rate, t: seen }: SeenLength, t: Milliseconds, tuning: ShaftTuning): number {
+export function longestPlausible(
+  { length, rate, t: seen }: SeenLength,
+  t: Milliseconds,
+  handsSpeed: number,
+  tuning: ShaftTuning,
+): number {
   const elapsed = seen === null ? Infinity : (t - seen) / 1000;
   if (elapsed > tuning.growMemory) return Infinity;
-  return length + tuning.growAtOnce + elapsed * (tuning.growSlow + tuning.growFast * Math.abs(rate));
+  return (
+    length +
+    tuning.growAtOnce +
+    elapsed * (tuning.growSlow + tuning.growFast * Math.abs(rate) + tuning.growGoing * handsSpeed)
+  );
 }

@@ -1,6 +1,6 @@
 import type { Milliseconds } from "@overcue/shared-geometry/units";
 import type { Body } from "../pipeline/body.ts";
-import { keepByPose, carryHands, carryThroughLines } from "./carry-hands.ts";
+import { carryHands, carryThroughLines, farthestFromPose, keepByPose } from "./carry-hands.ts";
 import { readHands, type Hands } from "./hands.ts";
 import { copyHandsMotion, keepHandsNear, restHandsAt, seeHands, type HandsMotion } from "./hands-motion.ts";
 import { lineBefore, type HandsLine, type HandsTrack } from "./hands-track.ts";
@@ -63,9 +63,9 @@ function seePose(motion: HandsMotion, hands: Hands, tuning: ShaftTuning): void {
   const sd = poseJitter(hands, tuning);
   seeHands(motion, 1, 0, hands.x, sd, 1);
   seeHands(motion, 0, 1, hands.y, sd, 1);
-  keepHandsNear(motion, hands.x, hands.y, tuning.farthestCorrection * hands.torso);
+  keepHandsNear(motion, hands.x, hands.y, farthestFromPose(hands, tuning));
 }
 
-/** What differs from pose to pose by itself, picture pixels: hands that lie apart contradict each other. */
-const poseJitter = ({ torso, apart }: Hands, tuning: ShaftTuning): number =>
-  Math.hypot(tuning.poseJitter * torso, tuning.apartSd * apart);
+/** What differs from pose to pose by itself, picture pixels: hands that lie apart contradict each other, hands that are half hidden are guessed. */
+const poseJitter = ({ torso, apart, seen }: Hands, tuning: ShaftTuning): number =>
+  Math.hypot(tuning.poseJitter * torso, tuning.apartSd * apart, tuning.hiddenSd * (1 - seen) * torso);

@@ -56,6 +56,9 @@ export const shaftTuning = {
   /** The line moves the hands no farther from the pose than this, torso lengths, and than so many more for each radian that the shaft has turned since. */
   farthestCorrection: 0.25,
   turningCarries: 0.3,
+  /** Error of a pose's hands that it did not see at all, and how much farther the line may then move them, torso lengths; less the better they were seen. */
+  hiddenSd: 0.3,
+  farthestHidden: 0.3,
   /** Nearest distance from the hands that counts: the hands themselves lie nearer. */
   nearest: 0.14,
   /** Shortest run that can be a shaft. */
@@ -162,13 +165,17 @@ export const shaftTuning = {
   shortTo: 0.65,
   shortFrom: 0.9,
   /**
-   * How the longest plausible length grows after the shaft was last seen: torso lengths at once, a second, and for each radian of its turning rate; and the
+   * How the longest plausible length grows after the shaft was last seen: torso lengths at once, a second, for each radian of its turning rate, and
+   * for each torso length that the hands go; and the
    * seconds after which nothing is known of it any more. Up: sooner found after end-on, more taken for it.
    */
   growAtOnce: 0.4,
   growSlow: 1.5,
   growFast: 3,
+  growGoing: 1,
   growMemory: 0.5,
+  /** Evidence that each torso length beyond it costs, nats. Up: less clutter taken for the shaft about end-on, more of the shaft lost. */
+  beyondCost: 25,
   /** Under this plausible length an unseen shaft is put down to being end-on, torso lengths. */
   endOnUnder: 1.3,
   /** Where a shaft shows up: share that comes out anywhere, and how narrowly the rest lies about address. */

@@ -7,7 +7,7 @@ import { describeShaft, type ShaftFinding } from "./describe-shaft.ts";
 import { correctHands } from "./correct-hands.ts";
 import { findCandidates } from "./find-candidates.ts";
 import { fitCandidate } from "./fit-candidate.ts";
-import { handsSd } from "./hands-track.ts";
+import { handsSd, handsSpeed } from "./hands-track.ts";
 import type { RodColour } from "./learn-rod-colour.ts";
 import { makeLagMemory, takeLagged, type LagMemory } from "./lagged-answer.ts";
 import { lookForShaft, openSight, type ShaftSight } from "./look-for-shaft.ts";
@@ -210,7 +210,7 @@ function readPicture(
   const most = state.leisure ? tuning.candidatesAtLeisure : tuning.candidates;
   const candidates = findCandidates(sight.sweep, most, tuning).map((each) => fitCandidate(sight, picture, each));
   const { x, y, torso, seen, height } = sight.hands.now;
-  const longest = longestPlausible(state.length, t, tuning);
+  const longest = longestPlausible(state.length, t, handsSpeed(sight.hands), tuning);
   const inside = x >= 0 && y >= 0 && x < picture.width && y < picture.height;
   return {
     t,

@@ -55,18 +55,18 @@ function cover(line: DrawnLine, x: number, y: number): number {
   return Math.max(0, Math.min(1, line.width / 2 + 0.5 - across));
 }
 
-/** A golfer seen down the line with the hands at (`x`, `y`) and a torso of `torso` pixels, as a pose model would report it. */
-export function drawBody(t: number, x: number, y: number, torso: number): Body {
+/** A golfer seen down the line with the hands at (`x`, `y`) and a torso of `torso` pixels, as a pose model would report it; the hands with `visibility`, 0 to 1. */
+export function drawBody(t: number, x: number, y: number, torso: number, visibility = 0.9): Body {
   const landmarks = Array.from({ length: 33 }, () => ({ x: x - torso, y: y - 0.5 * torso, visibility: 0.9 }));
-  const put = (index: number, dx: number, dy: number): void => {
-    landmarks[index] = { x: x + dx * torso, y: y + dy * torso, visibility: 0.9 };
+  const put = (index: number, dx: number, dy: number, seen = 0.9): void => {
+    landmarks[index] = { x: x + dx * torso, y: y + dy * torso, visibility: seen };
   };
   for (const index of [11, 12]) put(index, -0.5, -1.1);
   for (const index of [23, 24]) put(index, -1, -0.25);
   for (const index of [25, 26]) put(index, -0.9, 0.5);
   for (const index of [27, 28]) put(index, -1, 1.3);
   for (const index of [13, 14]) put(index, -0.3, -0.6);
-  for (const index of [15, 16]) put(index, -0.04, -0.06);
-  for (const index of [19, 20]) put(index, 0.02, 0.03);
+  for (const index of [15, 16]) put(index, -0.04, -0.06, visibility);
+  for (const index of [19, 20]) put(index, 0.02, 0.03, visibility);
   return { t: milliseconds(t), landmarks, world: [], score: 0.9 };
 }

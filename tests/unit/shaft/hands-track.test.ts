@@ -13,13 +13,15 @@ interface Course {
   readonly at: (seconds: number) => { readonly x: number; readonly y: number };
   /** What every pose adds, picture pixels. */
   readonly off?: { readonly x: number; readonly y: number };
+  /** How well the poses see the hands, 0 to 1. */
+  readonly seen?: number;
   /** The shaft's direction and turning rate, radians; null: it is never found. */
   readonly shaft?: ((seconds: number) => number) | null;
   readonly until: number;
 }
 
 /** Poses of every third picture, two pictures late; how far the hands are predicted from the truth in each, as a torso's share, before the line is seen. */
-function follow({ at, off = { x: 0, y: 0 }, shaft = null, until }: Course) {
+function follow({ at, off = { x: 0, y: 0 }, seen: visibility = 0.9, shaft = null, until }: Course) {
   const track = startHandsTrack();
   const errors: number[] = [];
   const step = 1 / 60;
@@ -27,7 +29,7 @@ function follow({ at, off = { x: 0, y: 0 }, shaft = null, until }: Course) {
     const t = i * step;
     const pose = Math.max(0, i - 2 - ((i + 1) % 3)) * step;
     const seen = at(pose);
-    const body = drawBody(1000 * pose, seen.x + off.x, seen.y + off.y, torso);
+    const body = drawBody(1000 * pose, seen.x + off.x, seen.y + off.y, torso, visibility);
     expect(predictHands(track, milliseconds(1000 * t), body, shaftTuning)).toBe(true);
     const truth = at(t);
     errors.push(Math.hypot(track.now.x - truth.x, track.now.y - truth.y) / torso);
@@ -95,4 +97,16 @@ test("T32 hands are never predicted farther from the shoulders than arms reach",
       1.01 * shaftTuning.armReach * torso,
     );
   }
+});
+
+test("T33 the shaft's line may move the hands farther from poses that hardly saw them", () => {
+  const course: Course = { at: still, off: { x: 40, y: 0 }, shaft: () => Math.PI / 2, until: 1 };
+  expect(follow(course).last).toBeGreaterThan(0.1);
+  expect(follow({ ...course, seen: 0.4 }).last).toBeLessThan(0.03);
+});
+
+test("T33 hands that the poses hardly saw are known worse", () => {
+  const clear = follow({ at: still, until: 0.2 });
+  const hidden = follow({ at: still, seen: 0.2, until: 0.2 });
+  expect(handsSd(hidden.track)).toBeGreaterThan(1.1 * handsSd(clear.track));
 });
