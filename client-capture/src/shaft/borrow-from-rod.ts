@@ -4,12 +4,13 @@ import type { ShaftTuning } from "./shaft-tuning.ts";
 /**
  * With a rod along the shaft and out of the butt, what is seen on one side of the hands may be either end of the same straight thing. Each
  * direction therefore borrows its opposite's evidence where that is the stronger. The shaft is the longer end and the less hidden one: the side
- * with clearly more evidence is the head's, by odds that go to `sweep.side`. `torso` in working pixels.
+ * with clearly more evidence is the head's, by odds that go to `sweep.side`. What is longer than a rod on both sides is a rope. `torso` in working pixels.
  */
 export function borrowFromRod(sweep: LineSweep, torso: number, tuning: ShaftTuning): void {
   const half = sweep.directions / 2;
   const { evidence, borrowed, side } = sweep;
   for (let i = 0; i < half; i++) {
+    chargeRope(sweep, i, i + half, torso, tuning);
     const near = evidence[i] as number;
     const far = evidence[i + half] as number;
     const seen = (sweep.end[near > far ? i : i + half] as number) / torso;
@@ -23,6 +24,20 @@ export function borrowFromRod(sweep: LineSweep, torso: number, tuning: ShaftTuni
   }
 }
 
+/** Each side loses by what the other shows, where both are longer than a rod out of the butt can look. */
+function chargeRope(
+  { evidence, end }: LineSweep,
+  i: number,
+  opposite: number,
+  torso: number,
+  tuning: ShaftTuning,
+): void {
+  if (Math.min(end[i] as number, end[opposite] as number) <= tuning.rodLongest * torso) return;
+  const cost = tuning.throughWeight * Math.max(0, Math.min(evidence[i] as number, evidence[opposite] as number));
+  evidence[i] = (evidence[i] as number) - cost;
+  evidence[opposite] = (evidence[opposite] as number) - cost;
+}
+
 /**
  * Half the log odds of the head's being on the near side; 0 where nobody looked, or neither side shows anything. `seen`: how far the stronger side is
  * seen, torso lengths. Where that is short the thing points at the camera or away from it, and the nearer end looks the longer.
@@ -33,7 +48,8 @@ function sideOdds(near: number, far: number, seen: number, tuning: ShaftTuning):
     0,
     Math.abs(near - far) - (seen > tuning.sideLong ? tuning.sideUnclear : tuning.sideUnclearShort),
   );
-  return Math.sign(near - far) * Math.min(tuning.sideMost, tuning.sideSlope * clear);
+  const most = seen > tuning.rodLongest ? tuning.sideMostLong : tuning.sideMost;
+  return Math.sign(near - far) * Math.min(most, tuning.sideSlope * clear);
 }
 
 function borrow(sweep: LineSweep, into: number, from: number): void {

@@ -87,7 +87,8 @@ export function lookForShaft(sight: ShaftSight, picture: Picture, t: Millisecond
   const slack = background.swayX === 0 && background.swayY === 0 ? tuning.stillSlack : tuning.swaySlack;
   const reach = (tuning.reach * hands.torso) / work.factor;
   cutLineWindow(window, work, known ? background : null, centreX, centreY, reach, slack);
-  if (body !== null) markBody(sight.marks, body, work.factor, window, hands.torso / work.factor, tuning);
+  if (body !== null)
+    markBody(sight.marks, body, work.factor, window, hands.torso / work.factor, sight.rodAlong, tuning);
   const moved = known ? handsMoved(sight) / hands.torso : 0;
   const still = Math.exp(-((moved / tuning.stillReach) ** 2));
   const look = {

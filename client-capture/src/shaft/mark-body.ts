@@ -29,13 +29,17 @@ const limbs: readonly (readonly [number, number, number, LimbTrust])[] = [
   [landmarkIndex.rightKnee, landmarkIndex.rightAnkle, 0.21, "legTrust"],
 ];
 
-/** Marks the limbs of `body` in the window after it was cut out; `factor` picture pixels are a working one, `torso` in working pixels. */
+/**
+ * Marks the limbs of `body` in the window after it was cut out; `factor` picture pixels are a working one, `torso` in working pixels. With a rod (`rodAlong`) a sleeve's edge would
+ * count as the butt end's line, so arms are marked wider.
+ */
 export function markBody(
   marks: BodyMarks,
   body: Body,
   factor: number,
   { half, centreX, centreY, pictureWidth, pictureHeight }: LineWindow,
   torso: number,
+  rodAlong: boolean,
   tuning: ShaftTuning,
 ): void {
   marks.free.fill(255);
@@ -45,7 +49,8 @@ export function markBody(
     if (a === undefined || b === undefined) continue;
     const x = a.x / factor - 0.5 - centreX + half;
     const y = a.y / factor - 0.5 - centreY + half;
-    markLimb(marks, x, y, (b.x - a.x) / factor, (b.y - a.y) / factor, width * torso, Math.round(255 * tuning[trust]));
+    const wide = width * torso * (rodAlong && trust === "armTrust" ? tuning.sleeveWithRod : 1);
+    markLimb(marks, x, y, (b.x - a.x) / factor, (b.y - a.y) / factor, wide, Math.round(255 * tuning[trust]));
   }
   markOutside(marks, pictureWidth, pictureHeight, centreX - half, centreY - half);
 }

@@ -95,6 +95,9 @@ export const shaftTuning = {
   sideLong: 1.5,
   sideSlope: 0.25,
   sideMost: 2,
+  /** Longest that a rod shows out of the butt, torso lengths: what is longer on both sides is a rope, and on one side the head's, by at most so much half log odds. */
+  rodLongest: 1.7,
+  sideMostLong: 3,
   /** Seconds after which what tells the two ends apart counts in full again. Up: slower to decide which end is the head's, and to change its mind. */
   sideLook: 0.3,
   /** Seconds unseen after which a shaft that is seen at its length has come out anew. Up: where the hands are tells less often which end is the head's. */
@@ -105,6 +108,8 @@ export const shaftTuning = {
   legTrust: 0.15,
   armTrust: 0.35,
   bodyTrust: 0.8,
+  /** How many times wider arms are marked with a rod along the shaft: their edges lead out of the hands as the butt end does. */
+  sleeveWithRod: 2,
   /** Share of what is found on the far side of the hands that counts against a line (a post runs through). */
   throughWeight: 1.2,
   /** Evidence under which nothing is reported. Up: fewer false finds, more `lost`. */
@@ -117,6 +122,8 @@ export const shaftTuning = {
   clutterMargin: 4,
   clutterLeast: 4,
   clutterMost: 12,
+  /** With a rod along the shaft, so many degrees about the strongest line are left out of that level. Up: a rod is believed sooner, and clutter near it. */
+  clutterApart: 9,
   /** Odds gained per nat of evidence: neighbouring pixels and pictures are no independent witnesses. Up: bolder. */
   evidenceWeight: 0.7,
   /** Seconds after which a second look at something still counts in full again: until then it is the same look. Up: slower to believe stills. */
@@ -199,7 +206,7 @@ export const shaftTuning = {
   /** Least odds of that stretch for an answer. Up: more `lost`, fewer wrong. */
   leastMass: 0.6,
   /** Most odds of the opposite direction at which an answer is given: half a turn off is worse than none. Up: bolder about which end is the head's. */
-  mostOpposite: 0.04,
+  mostOpposite: 0.06,
   /** How near to the odds' direction a candidate must lie to be the shaft, radians. */
   candidateReach: 0.07,
   /** Widest spread at which the motion alone still gives an answer, and the least error it then states, radians. */

@@ -74,6 +74,8 @@ export interface ShaftTrackerState {
   count: number;
   /** When the shaft was last found; null if never. */
   followed: Milliseconds | null;
+  /** Whether the odds named one direction in the last picture. */
+  sure: boolean;
   /** How far the shaft was seen at its length in the last picture, 0 to 1. */
   long: number;
   readonly emergence: Emergence;
@@ -127,6 +129,7 @@ export function startShaftTracker(options: ShaftTrackerOptions): ShaftTrackerSta
     t: null,
     count: 0,
     followed: null,
+    sure: false,
     long: 0,
     emergence: { out: 0, fresh: 0 },
     length: { length: 0, rate: 0, t: null },
@@ -145,7 +148,9 @@ export function trackShaft(
   const hurried = isHurried(state, state.t, t);
   state.t = t;
   state.count++;
-  if (!state.leisure) wantDirections(sight.sweep, filter, state.count, hurried, tuning);
+  if (!state.leisure) {
+    wantDirections(sight.sweep, filter, state.count, hurried || (sight.rodAlong && !state.sure), tuning);
+  }
   if (!lookForShaft(sight, picture, t, body)) {
     likelihood.fill(1);
     const reading = readFilter(filter.belief, filter.directions, filter.absent, tuning.nearMass);
@@ -156,12 +161,13 @@ export function trackShaft(
   }
   const high = highness(sight.hands.now.height, tuning);
   mixArrival(state.arrival, high, filter);
-  const clutter = clutterLevel(sight.lastSeen, tuning);
+  const clutter = clutterLevel(sight.lastSeen, sight.rodAlong, tuning);
   weighDirections(sight.sweep.evidence, sight.sweep.side, sight.novelty, clutter, tuning, likelihood);
   const emerging = high * state.emergence.fresh;
   weighEmergence(likelihood, state.arrival.high, emerging);
   weighTurn(filter, likelihood);
   const reading = readFilter(filter.belief, filter.directions, filter.absent, tuning.nearMass);
+  state.sure = reading.mass >= tuning.leastMass && reading.opposite <= tuning.mostOpposite;
   const finding = readPicture(state, picture, t, reading);
   state.long = finding.long;
   comeOut(state.emergence, finding.long, elapsed, tuning);

@@ -32,6 +32,18 @@ export function weighDirections(
   }
 }
 
+function strongestOf(evidence: Float32Array): number {
+  let strongest = 0;
+  let peak = -Infinity;
+  for (let i = 0; i < evidence.length; i++) {
+    const value = evidence[i] as number;
+    if (!(value > peak)) continue;
+    peak = value;
+    strongest = i;
+  }
+  return strongest;
+}
+
 /** The greatest evidence within `reach` directions of one. */
 function peakAbout(evidence: Float32Array, direction: number, reach: number): number {
   const count = evidence.length;
@@ -45,14 +57,19 @@ function peakAbout(evidence: Float32Array, direction: number, reach: number): nu
 
 /**
  * Evidence that clutter reaches by itself, measured by the picture: a level that a tenth of all directions reach, and some more. `evidence` is what was
- * last seen of each direction; NaN where nobody ever looked.
+ * last seen of each direction; NaN where nobody ever looked. `rodAlong`: without those about the strongest line and its opposite, for a rod is seen in many.
  */
-export function clutterLevel(evidence: Float32Array, tuning: ShaftTuning): number {
+export function clutterLevel(evidence: Float32Array, rodAlong: boolean, tuning: ShaftTuning): number {
   histogram.fill(0);
+  const strongest = rodAlong ? strongestOf(evidence) : 0;
+  const half = evidence.length / 2;
+  const apart = rodAlong ? (tuning.clutterApart * evidence.length) / 360 : -1;
   let looked = 0;
   for (let i = 0; i < evidence.length; i++) {
     const value = evidence[i] as number;
     if (Number.isNaN(value)) continue;
+    const away = Math.abs(i - strongest) % half;
+    if (Math.min(away, half - away) <= apart) continue;
     looked++;
     const bin = Math.floor((value - lowest) * perNat);
     const at = bin < 0 ? 0 : bin >= bins ? bins - 1 : bin;
