@@ -43,12 +43,19 @@ export function fitCandidate(sight: ShaftSight, picture: Picture, candidate: Can
     from: tuning.nearest * hands.torso,
     to: end,
   };
-  const fit = refineLine(picture, guess, hands.torso, sight.rod);
+  // A rod lies beside the shaft, not in it: what is seen is partly the one and partly the other. On the far side there is the rod alone.
+  const beside = sight.rodAlong || candidate.through > tuning.rodEvidence;
+  const fit = refineLine(
+    picture,
+    guess,
+    hands.torso,
+    sight.rod,
+    beside && !borrowed && end > tuning.steppedFrom * hands.torso ? tuning.rodBeside : 0,
+  );
   const fitted = fit !== null && Math.abs(wrapAngle(radians(fit.angle - angle))) < farthestTurn;
   const line = fitted ? fit : guess;
   const along = (hands.x - line.x) * Math.cos(line.angle) + (hands.y - line.y) * Math.sin(line.angle);
-  // A rod lies beside the shaft, not in it: what is seen is partly the one and partly the other.
-  const beside = sight.rodAlong || candidate.through > tuning.rodEvidence;
+  const stepped = fitted && fit.step !== 0;
   return {
     x: line.x + Math.cos(line.angle) * along,
     y: line.y + Math.sin(line.angle) * along,
@@ -56,7 +63,7 @@ export function fitCandidate(sight: ShaftSight, picture: Picture, candidate: Can
     angle: wrapAngle(radians(borrowed ? line.angle + Math.PI : line.angle)),
     angleSd: Math.hypot(
       fitted ? fit.angleSd : tuning.unfittedSd,
-      beside ? Math.hypot(tuning.rodSd, tuning.rodPixels / hands.torso) : 0,
+      beside ? (stepped ? tuning.steppedSd : Math.hypot(tuning.rodSd, tuning.rodPixels / hands.torso)) : 0,
     ),
     acrossSd: Math.hypot(
       fitted ? fit.acrossSd : 2 * work.factor,

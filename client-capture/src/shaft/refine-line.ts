@@ -1,6 +1,7 @@
 import type { Picture } from "../picture/picture.ts";
 import type { RodColour } from "./learn-rod-colour.ts";
-import { fitStraight, makeStationReadings } from "./fit-straight.ts";
+import { fitStepped, type SteppedFit } from "./fit-stepped.ts";
+import { fitStraight, makeStationReadings, type StraightFit } from "./fit-straight.ts";
 import { rodLikeness } from "./rod-likeness.ts";
 
 /** A straight stretch in the picture: a point on it, its direction, and where along the direction it begins and ends. In pixels. */
@@ -23,13 +24,16 @@ export interface LineFit {
   residual: number;
   /** Stations that carry the line, as a share of all, 0 to 1. */
   support: number;
+  /** How far aside a rod lies that ends on the way, pixels; 0 where none was told apart. */
+  step: number;
   /** Mean contrast of the carrying stations, grey levels, positive where the line is brighter than both sides. */
   contrast: number;
 }
 
 const stations = 64;
-/** Half width of the strip that is searched for the line, torso lengths: narrower from round to round. */
-const nearness = (round: number): number => (round === 0 ? 0.05 : round === 1 ? 0.03 : 0.02);
+/** Half width of the strip that is searched for the line, torso lengths: narrower from round to round, but not so narrow that a rod beside it gets lost. */
+const nearness = (round: number, beside: number): number =>
+  Math.max(round === 0 ? 0.05 : round === 1 ? 0.03 : 0.02, Math.min(0.05, 1.2 * beside));
 /** Grey levels that a pixel wholly like the rod is lifted by, as a share of 255. */
 const rodWeight = 1;
 const profileReach = 16;
@@ -39,16 +43,23 @@ const readings = makeStationReadings(stations);
 /**
  * Fits a straight line to the middles of a thin thing near `guess`: at stations along it the profile across is read at full resolution, its
  * two edges give the middle to a fraction of a pixel, and a weighted, outlier-proof least squares line goes through the middles.
+ * `beside`: how far beside the shaft a rod may lie, torso lengths, 0 where there is none (`fitStepped`).
  * Null where fewer than a fifth of the stations find anything. The scratch arrays are shared: one fit at a time.
  */
-export function refineLine(picture: Picture, guess: LineGuess, torso: number, rod: RodColour | null): LineFit | null {
+export function refineLine(
+  picture: Picture,
+  guess: LineGuess,
+  torso: number,
+  rod: RodColour | null,
+  beside: number,
+): LineFit | null {
   let { x, y, angle } = guess;
   const { from, to } = guess;
   const spread = Math.max(1, Math.min(2, torso / 160));
   const flank = Math.max(2, Math.min(5, Math.round((0.03 * torso) / spread)));
   let fit: LineFit | null = null;
   for (let round = 0; round < 3; round++) {
-    const reach = Math.min(profileReach - flank, Math.max(2, Math.round((nearness(round) * torso) / spread)));
+    const reach = Math.min(profileReach - flank, Math.max(2, Math.round((nearness(round, beside) * torso) / spread)));
     const cos = Math.cos(angle);
     const sin = Math.sin(angle);
     for (let i = 0; i < stations; i++) {
@@ -57,18 +68,23 @@ export function refineLine(picture: Picture, guess: LineGuess, torso: number, ro
       readProfile(picture, rod, x + cos * r, y + sin * r, cos, sin, spread, reach + flank);
       readings.strength[i] = findMiddle(i, reach, flank, spread);
     }
-    const line = fitStraight(readings, (from + to) / 2);
+    const line =
+      beside > 0
+        ? fitStepped(readings, (from + to) / 2, beside * torso)
+        : asStepped(fitStraight(readings, (from + to) / 2));
     if (line === null) return round === 0 ? null : fit;
     const middle = (from + to) / 2;
     const shift = line.across - line.turn * middle;
     x -= sin * shift;
     y += cos * shift;
     angle += Math.atan(line.turn);
-    const { angleSd, acrossSd, residual, support, contrast } = line;
-    fit = { x, y, angle, angleSd, acrossSd, residual, support, contrast };
+    const { angleSd, acrossSd, residual, support, contrast, step } = line;
+    fit = { x, y, angle, angleSd, acrossSd, residual, support, contrast, step };
   }
   return fit;
 }
+
+const asStepped = (line: StraightFit | null): SteppedFit | null => line && { ...line, step: 0 };
 
 /** Brightness across the line at one station: mean of three samples along it, bilinear, `spread` pixels apart. */
 function readProfile(

@@ -216,12 +216,16 @@ export const shaftTuning = {
   leastSd: 0.003,
   /** Error of a line that the fit could not carry, radians. */
   unfittedSd: 0.05,
-  /** Error of the angle and across (torso lengths) where a rod seems to lie beside the shaft; across without one. */
-  rodSd: 0.008,
-  /** The same, picture pixels across a torso's length: a rod and a shaft that the picture cannot tell apart pull the line to and fro. */
-  rodPixels: 1.2,
+  /** Error of the angle (radians) and across (torso lengths) where a rod seems to lie beside the shaft and is not told apart from it; across without one. */
+  rodSd: 0.006,
   rodAcross: 0.018,
   leastAcross: 0.005,
+  /** The same error of the angle, picture pixels across a torso's length: a rod and a shaft that the picture cannot tell apart pull the line to and fro. */
+  rodPixels: 0.8,
+  /** How far beside the shaft a rod may lie, and how long a line must be, torso lengths, for the two to be told apart; the error of the angle where they are, radians. */
+  rodBeside: 0.035,
+  steppedFrom: 1,
+  steppedSd: 0.003,
   /** Error at no odds at all for the direction shown, radians; it counts by the odds that are elsewhere. */
   doubtSd: 0.15,
   /** Seconds of exposure that a turning shaft's error is reckoned with: what a quarter of it turns is added to the error. */

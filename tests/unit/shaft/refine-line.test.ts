@@ -1,5 +1,6 @@
 import { refineLine } from "@overcue/client-capture/shaft/refine-line";
 import { expect, test } from "vitest";
+import { quantile } from "../../accuracy/quantile.ts";
 import { drawPicture, seeded } from "./draw-picture.ts";
 
 /** Fits `count` drawn lines from guesses that are off; errors in radians with what the fit says of them. */
@@ -17,7 +18,7 @@ function fitMany(count: number, noise: number, seed: number) {
       from: 12,
       to: 92,
     };
-    const fit = refineLine(picture, guess, 80, null);
+    const fit = refineLine(picture, guess, 80, null, 0);
     return fit === null ? null : { error: fit.angle - angle, sd: fit.angleSd };
   });
 }
@@ -38,5 +39,48 @@ test("T17 the fit's own error holds: 95 % intervals cover at least 90 % under no
 
 test("T18 where there is no line there is no fit, or one that owns up to it", () => {
   const picture = drawPicture(220, 220, 100, [], 0, seeded(4));
-  expect(refineLine(picture, { x: 110, y: 110, angle: 0.4, from: 12, to: 92 }, 80, null)).toBeNull();
+  expect(refineLine(picture, { x: 110, y: 110, angle: 0.4, from: 12, to: 92 }, 80, null, 0)).toBeNull();
+});
+
+/** A rod of `length` pixels beside a shaft, `aside` pixels off it, both parallel; what the fit with and without a step makes of them. */
+function fitRod(beside: number, seed: number) {
+  const random = seeded(seed);
+  return Array.from({ length: 40 }, () => {
+    const angle = 2 * Math.PI * random();
+    const [x, y] = [150 + random(), 150 + random()];
+    const aside = 3 * Math.sign(random() - 0.5);
+    const rod = { x: x - Math.sin(angle) * aside, y: y + Math.cos(angle) * aside, angle, length: 75 };
+    const picture = drawPicture(
+      300,
+      300,
+      100,
+      [
+        { x, y, angle, length: 130, width: 2, level: 140 },
+        { ...rod, width: 2.4, level: 230 },
+      ],
+      6,
+      random,
+    );
+    const fit = refineLine(picture, { x, y, angle: angle + 0.01, from: 12, to: 128 }, 100, null, beside);
+    return fit === null ? Number.NaN : Math.abs(fit.angle - angle);
+  });
+}
+
+test("T36 a rod beside the shaft that ends before it does not turn the line towards it", () => {
+  const straight = quantile(fitRod(0, 21), 0.5);
+  const stepped = quantile(fitRod(0.035, 21), 0.5);
+  expect(straight).toBeGreaterThan(0.5 * (Math.PI / 180));
+  expect(stepped).toBeLessThan(0.15 * (Math.PI / 180));
+});
+
+test("T36 where nothing lies beside the shaft no step is made up", () => {
+  const random = seeded(22);
+  for (let i = 0; i < 40; i++) {
+    const angle = 2 * Math.PI * random();
+    const line = { x: 110, y: 110, angle, length: 95, width: 2.4, level: 170 };
+    const picture = drawPicture(220, 220, 100, [line], 12, random);
+    const fit = refineLine(picture, { x: 110, y: 110, angle: angle + 0.005, from: 12, to: 92 }, 80, null, 0.035);
+    expect(fit?.step).toBe(0);
+    expect(Math.abs((fit?.angle ?? Infinity) - angle)).toBeLessThan(0.5 * (Math.PI / 180));
+  }
 });
