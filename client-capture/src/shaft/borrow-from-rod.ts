@@ -52,7 +52,7 @@ function sideOdds(near: number, far: number, seen: number, tuning: ShaftTuning):
   return Math.sign(near - far) * Math.min(most, tuning.sideSlope * clear);
 }
 
-function borrow(sweep: LineSweep, into: number, from: number): void {
+export function borrow(sweep: LineSweep, into: number, from: number): void {
   sweep.borrowed[into] = 1;
   sweep.evidence[into] = sweep.evidence[from] as number;
   sweep.fresh[into] = sweep.fresh[from] as number;

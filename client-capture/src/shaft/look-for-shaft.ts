@@ -4,6 +4,7 @@ import type { Picture } from "../picture/picture.ts";
 import { borrowFromRod } from "./borrow-from-rod.ts";
 import type { RodColour } from "./learn-rod-colour.ts";
 import { cutLineWindow, halfWindow, makeLineWindow, type LineWindow } from "./line-window.ts";
+import { doubtHands } from "./doubt-hands.ts";
 import { goThrough } from "./go-through.ts";
 import { noStandingLines, type StandingLines } from "./standing-lines.ts";
 import { noveltyOf } from "./novelty-of.ts";
@@ -102,7 +103,10 @@ export function lookForShaft(sight: ShaftSight, picture: Picture, t: Millisecond
   };
   sweepLines(sweep, window, hands.torso / work.factor, look, tuning);
   if (sight.rodAlong) borrowFromRod(sweep, hands.torso / work.factor, tuning);
-  else goThrough(sweep, hands.torso / work.factor, tuning.throughWeight * still, tuning);
+  else {
+    goThrough(sweep, hands.torso / work.factor, tuning.throughWeight * still, tuning);
+    doubtHands(sweep, hands.torso / work.factor, sight.hands, tuning);
+  }
   rateNovelty(sight, t, still, moved);
   feedBackground(background, work, hands.x, hands.y, elapsed, tuning.backgroundTime);
   return true;

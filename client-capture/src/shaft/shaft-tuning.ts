@@ -39,7 +39,7 @@ export const shaftTuning = {
    * How fast the square of the error of the hands' speed grows, square torso lengths a second cubed: in itself, for each square radian a second that the shaft turns at, and for each
    * square torso length a second that the hands go at. Up: believes sooner that the hands change their way, searches a wider strip.
    */
-  handsWander: 5,
+  handsWander: 25,
   handsWanderTurning: 8,
   handsWanderGoing: 8,
   /** Rate at which the hands' speed is lost, a second; the error of the speed of hands that are seen for the first time, torso lengths a second. */
@@ -147,6 +147,9 @@ export const shaftTuning = {
   carriedBefore: 3,
   /** How near to each other the lines on both sides of the hands must pass to be one, torso lengths. Up: more counts as going through. */
   sameLine: 0.04,
+  /** The same of a line that moves, where it may be one shaft that lies on one side of the hands; most half log odds that tell which side. Up: slower to doubt where the hands are (the second). */
+  sameLineMoving: 0.08,
+  handsMost: 4,
   /** Most nats a picture may add: clutter of any strength comes up now and then. Up: bolder, quicker to change its mind. */
   evidenceCap: 9,
   /** Directions so near to each other are taken to see the same line, degrees. Up: steadier, blunter. */
