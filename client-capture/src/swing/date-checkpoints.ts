@@ -1,4 +1,3 @@
-import { bestSplit } from "./best-split.ts";
 import type { CheckpointTime } from "./checkpoint-time.ts";
 import { crossing, type Stretch } from "./date-crossing.ts";
 import { dateImpact } from "./date-impact.ts";
@@ -6,7 +5,7 @@ import { milliseconds, type Metres } from "@overcue/shared-geometry/units";
 import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
 import { anglesOf } from "@overcue/shared-geometry/shaft-angles";
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
-import { fitCrossing, type FitOptions, type SeriesPoint } from "./fit-crossing.ts";
+import { type FitOptions, type SeriesPoint } from "./fit-crossing.ts";
 import type { FollowedSample } from "./follow-swing.ts";
 import type { RepSamples } from "./rep-samples.ts";
 import type { Segment } from "./segment-reps.ts";
@@ -15,6 +14,7 @@ import { timeThroughBall } from "./time-through-ball.ts";
 import { turnInPlane } from "./turn-in-plane.ts";
 import { swingTuning } from "./swing-tuning.ts";
 import { whileHigh } from "./while-high.ts";
+import { highestTurn } from "./highest-turn.ts";
 import { handOverShoulder } from "./lead-hand.ts";
 
 const angleFit: FitOptions = {
@@ -111,36 +111,14 @@ function handOverShoulderIn(samples: readonly FollowedSample[], way: Stretch): S
 const elevationSd = ({ covariance }: ShaftInWorld): number => Math.sqrt(Math.max(0, covariance[24] ?? 0));
 
 /**
- * The top is where the club's turn in its plane reverses: its rate, from sample to sample, passes zero for good. The way down
- * sets off faster than the way up ends, so a parabola through the turn itself would place the top early.
+ * The top is where the club's turn in its plane reverses, while the hands are about at their highest; where no crest is found there, where the swing angle was
+ * highest.
  */
 function dateTop(samples: readonly FollowedSample[], backFrom: number, near: number, downTo: number): CheckpointTime {
-  const { topWindow, topSearchShare, lasting } = swingTuning;
-  const topSearch = Math.max(
-    swingTuning.topSearch,
-    topSearchShare.down * (downTo - near),
-    topSearchShare.back * (near - backFrom),
-  );
-  const rates = ratesOver(turnInPlane(samples, near, downTo), swingTuning.topRateSpan * (downTo - near));
-  const high = whileHigh(samples, { from: near - topSearch, to: near + topSearch });
-  const index = bestSplit(rates, 0, high, -1);
-  const turned: CheckpointTime = { checkpoint: "top", t: milliseconds(near), sd: topSearch / 2 };
-  if (index === null) return turned;
-  const least = Math.max(swingTuning.fitWindow.least, topWindow * (downTo - near));
-  const fitted = fitCrossing(rates, index, 0, { least, change: 0, sharedErrors: swingTuning.sharedErrors });
-  const lastingSd = lasting.top * (downTo - near);
-  return fitted === null ? turned : { checkpoint: "top", t: fitted.t, sd: Math.hypot(fitted.sd, lastingSd) };
-}
-
-/** Rates between samples at least `span` milliseconds apart, at the middle of each pair. */
-function ratesOver(series: readonly SeriesPoint[], span: number): SeriesPoint[] {
-  let later = 0;
-  return series.flatMap((before) => {
-    while (later < series.length && (series[later]?.t ?? 0) < before.t + Math.max(span, 1)) later++;
-    const after = series[later];
-    if (after === undefined) return [];
-    const apart = after.t - before.t;
-    const value = (after.value - before.value) / apart;
-    return [{ t: before.t + apart / 2, value, sd: Math.hypot(after.sd, before.sd) / apart }];
-  });
+  const { leastSearch, lasting } = swingTuning;
+  const high = whileHigh(samples, { from: backFrom, to: downTo });
+  const found = highestTurn(turnInPlane(samples, near, downTo), high, downTo - near);
+  if (found === null)
+    return { checkpoint: "top", t: milliseconds(near), sd: Math.max(leastSearch, high.to - high.from) / 2 };
+  return { ...found, sd: Math.hypot(found.sd, lasting.top * (downTo - found.t)) };
 }

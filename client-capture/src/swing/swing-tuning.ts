@@ -79,16 +79,23 @@ export const swingTuning = {
    * in the picture, metres at the ball's distance, is `offGround`; hands `furtherBack`, metres, within `creepTime`, milliseconds, after a rest are creeping away from it; a club held on its way back went there from the ball in `toHold`, milliseconds.
    */
   rest: { before: 6000, offGround: 0.12, furtherBack: 0.03, creepTime: 700, toHold: 4000 },
-  /** How far from the turn of the swing angle the turn in the plane may be at least, milliseconds. */
-  topSearch: 120,
-  /** And as a share of the way down to the low, and of the way back before, where one of these is more. Larger: finds a top that noise has put far off, minds other turns more. */
-  topSearchShare: { down: 0.5, back: 0.25 },
-  /** And while the hands are no more than this below their highest, metres. Larger: finds it behind a misjudged height, minds holds on the way down. */
+  /** The top lies while the hands are no more than this below their highest, metres. Larger: finds it behind a misjudged height, minds holds on the way down. */
   topHandsFall: 0.12,
-  /** Half-width of the fit of the top as a share of the time from top to low. Larger: calmer under noise, more of the swing's shape in it. */
-  topWindow: 0.15,
-  /** Time over which the club's rate about the top is taken, as a share of the time from top to low. */
-  topRateSpan: 0.08,
+  /** Where no crest is found the top may be anywhere in this long at least, milliseconds. */
+  leastSearch: 120,
+  /**
+   * The club's turn about the top, where it is within `drop` radians of its highest (larger: calmer under noise, more of the swing's shape in it): radians that it falls in the time of the way down by the square of that time, as a
+   * natural logarithm, and how much steeper it falls later than earlier; what is `usual`, and one standard deviation of it (`at`: of the crest, in times of the way down). No sample counts as better than
+   * `leastSd` radians; beyond `robustBeyond` standard deviations it loses weight. At most so many `rounds` of moving the stretch to its crest.
+   */
+  crest: {
+    drop: 40 * degree,
+    usual: { bend: 2.3, skew: 0 },
+    usualSd: { at: 3, bend: 2, skew: 2 },
+    leastSd: 0.02,
+    robustBeyond: 2,
+    rounds: 12,
+  },
   /** How long both must stand still to be a rest or a hold, milliseconds. */
   stillTime: 350,
   /** The follow-through is over when the swing angle has turned back by this much, radians. */
