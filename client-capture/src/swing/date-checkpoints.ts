@@ -60,7 +60,7 @@ export function dateCheckpoints(rep: RepSamples, segment: Segment, gripToHead: M
     top,
     armLevel(down, "arm-level-down", "down"),
     levelDown,
-    dateImpact(rep, segment, series, strike),
+    dateImpact(rep, segment, series, strike, levelDown?.t ?? null),
   );
   return found.flatMap((one) => (one === null ? [] : [one]));
 }

@@ -23,7 +23,13 @@ interface Lifted {
 /**
  * When the head is back where it stood behind the ball: as the picture shows it, else as the lifted shaft does; the surer. Null where it was not seen there.
  */
-export function dateImpact(rep: RepSamples, segment: Segment, lifted: Lifted, strike: Stretch): CheckpointTime | null {
+export function dateImpact(
+  rep: RepSamples,
+  segment: Segment,
+  lifted: Lifted,
+  strike: Stretch,
+  levelAt: number | null,
+): CheckpointTime | null {
   const lastTop = segment.tops[segment.tops.length - 1]?.t ?? strike.from;
   const byLift = likelierImpact(
     crossing(
@@ -35,7 +41,7 @@ export function dateImpact(rep: RepSamples, segment: Segment, lifted: Lifted, st
       headFit,
       swingTuning.lasting.head,
     ),
-    dateLow(lifted.elevation, { from: lastTop, to: segment.endedAt + swingTuning.afterEnd }),
+    dateLow(lifted.elevation, { from: lastTop, to: segment.endedAt + swingTuning.afterEnd }, levelAt),
   );
   const inPicture = impactInPicture(rep, strike);
   if (byLift === null)

@@ -128,9 +128,12 @@ export const swingTuning = {
   shoulderWindow: 0.35,
   /** Errors of the lifted elevation that do not average out, radians. */
   lastingElevation: 0.5 * degree,
-  /** Impact by the club's lowest hanging: the least rise on either side, radians, for it to have been swung through; and how far above its lowest the club may
-   * still be at the ball, radians. Told to better than `fast` (milliseconds) it stands against the head's own place. */
-  low: { leastRise: 25 * degree, offBall: 2 * degree, fast: 25 },
+  /**
+   * Impact by the club's lowest hanging: the least rise on either side, radians, for it to have been swung through; how far above its lowest the club may still be at the ball, radians; by what share of the way from level to
+   * lowest the hands' lead lets it hang lowest after the ball, and one standard deviation of that (a few degrees of the shaft and a rising grip: common practice, no source). Told to better than `fast` (milliseconds)
+   * it stands against the head's own place.
+   */
+  low: { leastRise: 25 * degree, offBall: 2 * degree, handsLead: { share: 0.1, sd: 0.05 }, fast: 25 },
   /** How many neighbouring samples share one error: fitted errors grow by its root. */
   sharedErrors: 3,
 } as const;
