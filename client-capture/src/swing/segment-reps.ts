@@ -124,15 +124,14 @@ function follow(
     const highest = Math.max(movement.hands, handsOf(sample));
     if (here.angle >= running.angle) return keep({ ...movement, running: here, hands: highest });
     const turns =
-      here.angle <= running.angle - swingTuning.reversal && handsOf(sample) <= highest - swingTuning.handsFall;
+      here.angle <= running.angle - reversalAt(sample) && handsOf(sample) <= highest - swingTuning.handsFall;
     if (!turns) return keep({ ...movement, hands: highest });
-    return keep({
-      ...movement,
-      stage: "down",
-      tops: [...movement.tops, running],
-      running: here,
-      hands: handsOf(sample),
-    });
+    const down = { ...movement, stage: "down" as const, running: here, hands: handsOf(sample) };
+    const lastTurn = movement.turns.at(-1);
+    const jumped = lastTurn !== undefined && running.t - lastTurn.t < swingTuning.leastBetweenTurns;
+    return keep(
+      jumped ? { ...down, turns: movement.turns.slice(0, -1) } : { ...down, tops: [...movement.tops, running] },
+    );
   }
   if (movement.stage === "down") {
     if (here.angle < swingTuning.passesLow) {
@@ -143,16 +142,14 @@ function follow(
     }
     const lowest = Math.min(movement.hands, handsOf(sample));
     if (here.angle <= running.angle) return keep({ ...movement, running: here, hands: lowest });
-    const turns =
-      here.angle >= running.angle + swingTuning.reversal && handsOf(sample) >= lowest + swingTuning.handsRise;
+    const turns = here.angle >= running.angle + reversalAt(sample) && handsOf(sample) >= lowest + swingTuning.handsRise;
     if (!turns) return keep({ ...movement, hands: lowest });
-    return keep({
-      ...movement,
-      stage: "back",
-      turns: [...movement.turns, running],
-      running: here,
-      hands: handsOf(sample),
-    });
+    const back = { ...movement, stage: "back" as const, running: here, hands: handsOf(sample) };
+    const lastTop = movement.tops.at(-1);
+    const jumped = lastTop !== undefined && running.t - lastTop.t < swingTuning.leastBetweenTurns;
+    return keep(
+      jumped ? { ...back, tops: movement.tops.slice(0, -1) } : { ...back, turns: [...movement.turns, running] },
+    );
   }
   const passedLowAt = movement.passedLowAt ?? here.t;
   const further = here.angle <= running.angle;
@@ -163,6 +160,10 @@ function follow(
   if (!turned && !over) return keep(further ? { ...movement, running: here } : movement);
   return finish(state, movement, passedLowAt, turned ? running.t : sample.t);
 }
+
+/** A turn that the angle's own error could feign is none. */
+const reversalAt = ({ angleSd }: FollowedSample): number =>
+  Math.max(swingTuning.reversal, swingTuning.reversalSds * angleSd);
 
 const handsOf = ({ hanging }: FollowedSample): number => hanging?.grip.z ?? Number.NaN;
 

@@ -41,6 +41,10 @@ export const swingTuning = {
   fullPeak: 225 * degree,
   /** Radians by which the swing angle must come back from its extreme to count as a reversal. Larger: deaf to noise, and to small pumps. */
   reversal: 22 * degree,
+  /** And by so many standard deviations of the angle, where that is more. */
+  reversalSds: 2,
+  /** And the club takes this long from a top to the turn of a pump, and from there to the next top, milliseconds: what comes back sooner was misjudged for a picture or two. */
+  leastBetweenTurns: 200,
   /** What the hands must have come down by for a top, and go up again by for a pump, metres: the angle alone is noisy where the club stands upright. */
   handsFall: 0.06,
   handsRise: 0.1,

@@ -67,6 +67,21 @@ describe("reps", () => {
     expect(finished[0]?.missing).toEqual([]);
   });
 
+  it("K3.3 a club that is misjudged for a tenth of a second on its way makes no pump", () => {
+    const motion = motionOf(rep("full", slowTempo));
+    const top = motion.checkpoints.find(({ checkpoint }) => checkpoint === "top")?.t ?? Number.NaN;
+    const misjudged = (sample: SwingSample): SwingSample => {
+      if (sample.shaft === null || sample.t < top - 300 || sample.t > top - 200) return sample;
+      const { grip } = sample.shaft;
+      return { ...sample, shaft: { ...sample.shaft, grip: { ...grip, z: grip.z - 0.7 } } };
+    };
+    const [finished, more] = finishedOf(run(motion, 60, noNoise, misjudged));
+    expect(finished?.kind).toBe("rehearsal");
+    expect(more).toBeUndefined();
+    const told = finished?.checkpoints.find(({ checkpoint }) => checkpoint === "top")?.t ?? Number.NaN;
+    expect(Math.abs(told - top)).toBeLessThan(100);
+  });
+
   it("K3.1 every swing of a continuous run is a rep", () => {
     expect(finishedOf(run(motionOf(rep("continuous")))).length).toBe(2);
   });
