@@ -48,7 +48,8 @@ function sideOdds(near: number, far: number, seen: number, tuning: ShaftTuning):
     0,
     Math.abs(near - far) - (seen > tuning.sideLong ? tuning.sideUnclear : tuning.sideUnclearShort),
   );
-  const most = seen > tuning.rodLongest ? tuning.sideMostLong : tuning.sideMost;
+  const most =
+    seen > tuning.rodLongest ? tuning.sideMostLong : seen > tuning.sideLong ? tuning.sideMost : tuning.sideMostShort;
   return Math.sign(near - far) * Math.min(most, tuning.sideSlope * clear);
 }
 

@@ -70,6 +70,8 @@ export const shaftTuning = {
   contrastZero: 1.25,
   /** Evidence per torso of line at worst: what a stretch without any line costs. Down: gaps cost more. */
   gapEvidence: -7,
+  /** How many times over what a line lacks next to the hands counts, before anything speaks for it. Up: a stick on the ground that points at the hands is less taken for the shaft, one whose start is hidden is lost. */
+  startCost: 0.5,
   /** Evidence per torso of line at best. Up: one strong stretch can carry a line. */
   fullEvidence: 22,
   /** Fraction of a working pixel that the background may lie off unseen, while nothing sways and where it does. Up: sees less that is new. */
@@ -88,13 +90,14 @@ export const shaftTuning = {
   rodEvidence: 4,
   /**
    * With a rod along the shaft: difference of evidence between the two ends that tells nothing, nats, where the stronger one is seen farther out than so many torso
-   * lengths, and where it is not; half log odds a nat beyond it that the stronger end is the head's, and the most of that. Up: slower (the first three) or surer to tell the head's end.
+   * lengths, and where it is not; half log odds a nat beyond it that the stronger end is the head's, and the most of that, again seen long and not. Up: slower (the first three) or surer to tell the head's end.
    */
   sideUnclear: 3,
   sideUnclearShort: 8,
   sideLong: 1.5,
   sideSlope: 0.25,
   sideMost: 2,
+  sideMostShort: 0.3,
   /** Longest that a rod shows out of the butt, torso lengths: what is longer on both sides is a rope, and on one side the head's, by at most so much half log odds. */
   rodLongest: 1.7,
   sideMostLong: 3,

@@ -59,13 +59,26 @@ export function takeBestLine(
   }
   const offset = sign * bestLine * across;
   const end = (bestEnd + 1) * pixelsPerBlock + sign * bestLine * along;
+  const first = (firstBlock + skip) * width + bestLine + lines + flank;
   sweep.through[direction] = bestThrough;
-  sweep.fresh[direction] = freshShare(strip, (firstBlock + skip) * width + bestLine + lines + flank, bestEnd - skip);
+  sweep.fresh[direction] = freshShare(strip, first, bestEnd - skip);
   sweep.offset[direction] = offset;
   sweep.end[direction] = end;
   const leaves =
     bestEnd >= blocks - 1 || leavesPicture(window, direction * sweep.step, offset, end + 2 * pixelsPerBlock);
-  sweep.evidence[direction] = best - (leaves ? tuning.leavesCost : 0);
+  const dip = tuning.startCost * deepestDip(strip, first, bestEnd - skip);
+  sweep.evidence[direction] = best - (leaves ? tuning.leavesCost : 0) - dip;
+}
+
+/** How far a run's evidence falls under nothing on its way out from the hands: what a line lacks there is no part of it. `first` is its first cell, `blocks` more follow. */
+function deepestDip({ runs, width }: Strip, first: number, blocks: number): number {
+  let sum = 0;
+  let least = 0;
+  for (let block = 0; block <= blocks; block++) {
+    sum += runs[first + block * width] as number;
+    if (sum < least) least = sum;
+  }
+  return -least;
 }
 
 /** Whether the point `end` out along the line lies outside of the picture. */

@@ -47,3 +47,10 @@ test("T35 what is longer than a rod on both sides of the hands is a rope, and no
   const club = twoSides({ evidence: 25, end: long }, { evidence: 22, end: 1.2 });
   expect(club.sweep.evidence[first]).toBe(25);
 });
+
+test("T23 of a rod seen short the longer end tells little: it may only be the nearer one, or the body hides the other", () => {
+  const short = twoSides({ evidence: 30, end: shaftTuning.sideLong - 0.1 }, { evidence: 0, end: 0.4 });
+  const long = twoSides({ evidence: 30, end: shaftTuning.sideLong + 0.1 }, { evidence: 0, end: 0.4 });
+  expect(short.sweep.side[first]).toBeGreaterThan(0);
+  expect(long.sweep.side[first]).toBeGreaterThan(3 * (short.sweep.side[first] as number));
+});

@@ -1,5 +1,5 @@
 import { startShaftTracker, trackShaft } from "@overcue/client-capture/shaft/track-shaft";
-import { shaftTuning } from "@overcue/client-capture/shaft/shaft-tuning";
+import { shaftTuning, type ShaftTuning } from "@overcue/client-capture/shaft/shaft-tuning";
 import { smoothShaft } from "@overcue/client-capture/shaft/smooth-shaft";
 import type { ShaftInImage } from "@overcue/shared-geometry/image-shaft";
 import { degreesFromRadians, milliseconds, radians, type Milliseconds } from "@overcue/shared-geometry/units";
@@ -74,6 +74,31 @@ function errorOf(answer: ShaftInImage | undefined, degrees: number): number {
 
 const turning = (count: number, from: number, perPicture: number): number[] =>
   Array.from({ length: count }, (_, i) => from + i * perPicture);
+
+/** Evidence of one picture in a direction (degrees), with some of the tuning replaced. */
+function evidenceOf(line: DrawnLine, degrees: number, tuning: Partial<ShaftTuning>): number {
+  const state = startShaftTracker({ handed: "right", keepEvidence: forever, tuning });
+  const picture = drawPicture(width, height, 90, [line], 4, seeded(5));
+  trackShaft(state, { picture, t: milliseconds(0), body: drawBody(0, hands.x, hands.y, torso) });
+  const sweep = state.evidence[0]?.sweep ?? new Float32Array();
+  return sweep[Math.round((degrees / 360) * sweep.length)] ?? Number.NaN;
+}
+
+test("T38 a stick on the ground that points at the hands counts less for what it lacks next to them, and a shaft out of them does not", () => {
+  const stick: DrawnLine = {
+    x: hands.x + 1.2 * torso * Math.cos(Math.PI / 3),
+    y: hands.y + 1.2 * torso * Math.sin(Math.PI / 3),
+    angle: Math.PI / 3,
+    length: 0.8 * torso,
+    width: 2.2,
+    level: 190,
+  };
+  const forgiving = { startCost: 0 };
+  const lost = evidenceOf(stick, 60, forgiving) - evidenceOf(stick, 60, {});
+  expect(lost).toBeGreaterThan(2);
+  const shaft = shaftAt(60, 190);
+  expect(evidenceOf(shaft, 60, {})).toBeCloseTo(evidenceOf(shaft, 60, forgiving), 1);
+});
 
 describe("one shaft", () => {
   test.each([
