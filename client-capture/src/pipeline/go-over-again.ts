@@ -9,6 +9,7 @@ import { runSwingClock, startSwingClock } from "../swing/swing-clock.ts";
 import { bodiesBetween } from "./bodies-between.ts";
 import { cameraFor } from "./camera-for.ts";
 import type { Configuration } from "./configuration.ts";
+import { gripsBetween } from "./grips-between.ts";
 import { liftAgain } from "./lift-again.ts";
 import { liftAlone } from "./lift-alone.ts";
 import type { StepOutput } from "./step.ts";
@@ -35,13 +36,14 @@ export function goOverAgain(
 
 /** The same from shafts that are smoothed already, one for each output. */
 export function goOverShafts(
-  shafts: readonly ShaftInImage[],
+  smoothed: readonly ShaftInImage[],
   outputs: readonly StepOutput[],
   configuration: Configuration,
 ): GoneOver {
   const { settings } = configuration;
   const first = outputs[0];
-  if (first === undefined) return { shafts, worlds: [], reps: [] };
+  if (first === undefined) return { shafts: smoothed, worlds: [], reps: [] };
+  const shafts = gripsBetween(smoothed, outputs, settings.handed);
   const through = configuration.spread ?? exactCamera(cameraFor(configuration, first.picture));
   const bodies = bodiesBetween(outputs);
   const worlds = liftAgain(
