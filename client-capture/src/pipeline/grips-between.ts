@@ -1,4 +1,5 @@
 import type { ShaftInImage } from "@overcue/shared-geometry/image-shaft";
+import { usualGripAlongSd } from "@overcue/shared-geometry/lift-observation";
 import { imagePoint, type Point } from "@overcue/shared-geometry/point";
 import type { Handed } from "@overcue/shared-geometry/station";
 import type { Body } from "./body.ts";
@@ -42,12 +43,16 @@ function momentsOf(pictures: readonly { readonly body: Body | null }[], handed: 
 const between = (a: Point<"image">, b: Point<"image">, share: number): Point<"image"> =>
   imagePoint(a.x + share * (b.x - a.x), a.y + share * (b.y - a.y));
 
-/** The point of the shaft's line that lies nearest to `hands`. */
+/**
+ * The point of the shaft's line to which the grip belongs when hands were seen at `hands`. As far as the two disagree by no more than either is off along the shaft, the tracker's place stays, which rests on many
+ * poses; beyond that it is late.
+ */
 function alongLine(
   { grip, angle }: Extract<ShaftInImage, { status: "tracked" }>,
   hands: Point<"image">,
 ): Point<"image"> {
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-  const along = (hands.x - grip.x) * cos + (hands.y - grip.y) * sin;
+  const apart = (hands.x - grip.x) * cos + (hands.y - grip.y) * sin;
+  const along = (apart * apart ** 2) / (apart ** 2 + usualGripAlongSd ** 2);
   return imagePoint(grip.x + along * cos, grip.y + along * sin);
 }

@@ -39,14 +39,23 @@ it("K2.4 a finished rep's grip is where the hands were between two poses, on the
   );
   const grips = placed.map((shaft) => (shaft.status === "lost" ? null : [shaft.grip.x, shaft.grip.y]));
   expect(grips[1]?.[0]).toBeCloseTo(100, 6);
-  expect(grips[1]?.[1]).toBeCloseTo(110, 6);
-  expect(grips[2]?.[1]).toBeCloseTo(160, 6);
+  // 60 pixels on: far more than the hands' middle is off by along the shaft.
+  expect(grips[1]?.[1]).toBeGreaterThan(107);
+  expect(grips[1]?.[1]).toBeLessThan(110);
+  expect(grips[2]?.[1]).toBeGreaterThan(158);
   // Before the first pose and after the last one the tracker's own stands.
   expect(grips[0]).toEqual([100, 50]);
   expect(grips[3]).toEqual([100, 50]);
   expect(placed.map((shaft) => (shaft.status === "tracked" ? shaft.head : null))).toEqual(
     shafts.map(({ head }) => head),
   );
+});
+
+it("K2.4 a pose that hardly disagrees with the tracker's grip hardly moves it", () => {
+  const poses = [poseAt(0, 100, 54), poseAt(100, 100, 54)].map((body) => ({ body }));
+  const [, placed] = gripsBetween([shaftAt(0), shaftAt(50)], poses, "right");
+  expect(placed?.status === "tracked" ? placed.grip.y : null).toBeLessThan(51);
+  expect(placed?.status === "tracked" ? placed.grip.y : null).toBeGreaterThan(50);
 });
 
 it("K2.4 a shaft that was not seen stays unseen, and hands that nobody saw move no grip", () => {
