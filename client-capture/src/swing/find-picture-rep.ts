@@ -20,7 +20,7 @@ interface Rest {
   readonly x: number;
   readonly up: number;
   readonly index: number;
-  /** Whether they stood still. */
+  /** Whether they stood still, and the club at the ball. */
   readonly still: boolean;
 }
 
@@ -29,8 +29,9 @@ export function findPictureRep(clip: PictureClip, from: number, tops: readonly n
   const firstTop = tops[0];
   if (firstTop === undefined) return null;
   const { path } = clip;
-  const rest = restBefore(clip, from, firstTop);
-  if (rest === null) return null;
+  const rested = restBefore(clip, from, firstTop);
+  if (rested === null) return null;
+  const rest = { ...rested, still: rested.still && !isForward(clip, rested, firstTop) };
   const height = upAt(path, firstTop) - rest.up;
   const down = rest.up + (1 - pictureTuning.comesDown) * height;
   const cameDown = path.findIndex(({ up }, index) => index > firstTop && up <= down);
@@ -95,6 +96,17 @@ function restBefore({ moments, path, heads }: PictureClip, from: number, top: nu
   const { x, up, t } = path[lowest] ?? { x: 0, up: 0, t: 0 };
   if (!pointsDown(moments, t - pictureTuning.restTime, t + pictureTuning.restTime)) return null;
   return { x, up, index: lowest, still: false };
+}
+
+/** Whether the club rested forward of the ball and off the ground: then its head comes down in the picture as it goes back over the ball. From the ball it hardly does. */
+function isForward({ path, heads }: PictureClip, rest: Rest, top: number): boolean {
+  const restT = timeAt(path, rest.index);
+  const topT = timeAt(path, top);
+  const atRest = heads.filter(({ t }) => t >= restT - pictureTuning.restTime && t <= restT).map(({ y }) => y);
+  const after = heads.filter(({ t }) => t > restT && t < topT).map(({ y }) => y);
+  // Single heads are found too far out: the third lowest counts.
+  const lowest = after.sort((a, b) => b - a)[2];
+  return lowest !== undefined && atRest.length > 0 && lowest - median(atRest) > pictureTuning.offBall;
 }
 
 function restAt(path: readonly HandsMoment[], from: number, index: number): Rest | null {

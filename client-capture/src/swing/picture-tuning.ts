@@ -18,6 +18,8 @@ export const pictureTuning = {
   creeps: 600,
   /** The head moves less than this meanwhile. */
   headRests: 0.05,
+  /** A head that comes down by more than this after its rest was not at the ball. */
+  offBall: 0.2,
   /** A swing comes down in less than this many times the time that its hands were seen going up, moments slower than `holds` (metres a second) left out. */
   quicker: 2,
   holds: 0.12,

@@ -88,6 +88,18 @@ describe("reps told from the picture alone", () => {
     expect(pictureReps(pictures(items).moments).map(({ kind }) => kind)).toEqual(kinds);
   });
 
+  it("K5.3 a club that rests forward of the ball first makes a flow, which has neither address nor takeaway", () => {
+    const { moments, motion } = pictures([rep("flow"), still, rep("full")], 60);
+    const [flow, full] = pictureReps(moments);
+    expect([flow?.kind, full?.kind]).toEqual(["flow", "full"]);
+    const told = flow?.checkpoints.map(({ checkpoint }) => checkpoint) ?? [];
+    expect(told).not.toContain("address");
+    expect(told).not.toContain("takeaway");
+    const truth = motion.checkpoints.find(({ checkpoint }) => checkpoint === "impact")?.t ?? Number.NaN;
+    const impact = flow?.checkpoints.find(({ checkpoint }) => checkpoint === "impact");
+    expect(Math.abs((impact?.t ?? Number.NaN) - truth) / (impact?.sd ?? Number.NaN)).toBeLessThan(3);
+  });
+
   it("K5.1 a club that is lifted and only lowered again is no rep", () => {
     const { moments, motion } = pictures([rep("rehearsal")]);
     const at = (id: CheckpointId): number => motion.checkpoints.find(({ checkpoint }) => checkpoint === id)?.t ?? 0;
