@@ -20,6 +20,7 @@ export function refuseRep(rep: RepSamples, segment: Segment): NotARep | null {
       .map(({ grip }) => Math.hypot(grip.x - start.x, grip.y - start.y, grip.z - start.z)),
   );
   if (farthest < swingTuning.leastHandTravel) return "hands-stayed";
+  if (rep.address !== null && peak.angle - rep.address.angle < swingTuning.leastTurn) return "too-short";
   if (wentUpInFront(rep, peak.t)) return "not-behind";
   if (footShift(rep) > swingTuning.mostFootShift) return "walked";
   return null;
@@ -45,12 +46,12 @@ function footShift(rep: RepSamples): number {
   return Math.hypot(shift("x"), shift("y"));
 }
 
-/** Seconds of downswing decide a rehearsal; more than one top a pump; no rest and a club forward of the ball a flow. */
+/** Seconds of downswing decide a rehearsal; more than one top a pump; no rest at the ball and a club forward of it, turning round there or resting, a flow. */
 export function kindOfRep(rep: RepSamples, segment: Segment, downSeconds: number | null): RepKind {
   if (segment.tops.length > 1) return "pump";
   const peak = Math.max(...segment.tops.map((top) => top.angle));
   if (peak < swingTuning.fullPeak) return "half";
-  const forward = segment.forwardBefore?.angle ?? 0;
+  const forward = Math.min(segment.forwardBefore?.angle ?? 0, rep.rest?.angle ?? 0);
   if (rep.address === null && forward < -swingTuning.flowForward) return "flow";
   if (downSeconds !== null && downSeconds > swingTuning.rehearsalDown) return "rehearsal";
   return "full";

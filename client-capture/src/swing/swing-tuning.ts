@@ -37,6 +37,8 @@ export const swingTuning = {
   leavesLow: 70 * degree,
   /** Least peak of a rep, radians: a shorter movement is a waggle or a brush. */
   leastPeak: 95 * degree,
+  /** Least turn of the club from where it rested at the ball to the peak, radians: a club that stood leant and is picked up turns less. */
+  leastTurn: 75 * degree,
   /** Least peak of a full swing, radians: below it the rep is a half. */
   fullPeak: 225 * degree,
   /** Radians by which the swing angle must come back from its extreme to count as a reversal. Larger: deaf to noise, and to small pumps. */
