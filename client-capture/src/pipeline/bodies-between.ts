@@ -1,6 +1,7 @@
 import { groundPoint, worldPoint } from "@overcue/shared-geometry/point";
 import type { Body } from "./body.ts";
 import type { BodyInWorld } from "./body-in-world.ts";
+import { momentsAbout, nextMoment, weightsBetween } from "./through-moments.ts";
 
 /** What one picture had of the body: the pose model's newest answer, which is of an earlier picture, and where that body was. */
 interface SeenBody {
@@ -15,7 +16,7 @@ interface BodyMoment {
 }
 
 /**
- * Where the body was in each picture: straight between the answers before and after it, each at the time of the picture that it was about, once the later
+ * Where the body was in each picture: on a smooth way through the answers before and after it, each at the time of the picture that it was about, once the later
  * one is known too. Taken as they came, answers lag by a tenth of a second, in which fast hands go a quarter of a metre. Null where there was none.
  */
 export function bodiesBetween(pictures: readonly SeenBody[]): readonly (BodyInWorld | null)[] {
@@ -28,26 +29,42 @@ export function bodiesBetween(pictures: readonly SeenBody[]): readonly (BodyInWo
   let next = 0;
   return pictures.map(({ t, inWorld }) => {
     if (inWorld === null) return null;
-    while (next < moments.length && (moments[next]?.t ?? 0) < t) next++;
-    const before = moments[next - 1];
-    const after = moments[next];
-    if (before === undefined || after === undefined) return (before ?? after)?.at ?? inWorld;
-    return between(before.at, after.at, (t - before.t) / (after.t - before.t));
+    next = nextMoment(moments, next, t);
+    const about = momentsAbout(moments, next);
+    if (about === null) return (moments[next - 1] ?? moments[next])?.at ?? inWorld;
+    const weights = weightsBetween(t, about);
+    return mix(about.map((moment, at) => ({ weight: weights[at] ?? 0, body: moment?.at ?? about[1].at })));
   });
 }
 
-function between(a: BodyInWorld, b: BodyInWorld, share: number): BodyInWorld {
-  const mix = (from: number, to: number): number => from + share * (to - from);
-  const mixed = (from: BodyInWorld["handsX"], to: BodyInWorld["handsX"]): BodyInWorld["handsX"] => ({
-    value: mix(from.value, to.value),
-    sd: mix(from.sd, to.sd),
+interface Weighed {
+  readonly weight: number;
+  readonly body: BodyInWorld;
+}
+
+/** Errors are taken as the nearest answers' own: they are shared from answer to answer. */
+function mix(bodies: readonly Weighed[]): BodyInWorld {
+  const sum = (of: (body: BodyInWorld) => number): number =>
+    bodies.reduce((total, { weight, body }) => total + weight * of(body), 0);
+  const mixed = (of: (body: BodyInWorld) => BodyInWorld["handsX"]): BodyInWorld["handsX"] => ({
+    value: sum((body) => of(body).value),
+    sd: sum((body) => of(body).sd),
   });
-  const [p, q] = [a.hands.place, b.hands.place];
   return {
-    feet: groundPoint(mix(a.feet.x, b.feet.x), mix(a.feet.y, b.feet.y)),
-    handsX: mixed(a.handsX, b.handsX),
-    hands: { place: worldPoint(mix(p.x, q.x), mix(p.y, q.y), mix(p.z, q.z)), sd: mix(a.hands.sd, b.hands.sd) },
-    leadShoulderZ: mixed(a.leadShoulderZ, b.leadShoulderZ),
-    trailThighX: mixed(a.trailThighX, b.trailThighX),
+    feet: groundPoint(
+      sum(({ feet }) => feet.x),
+      sum(({ feet }) => feet.y),
+    ),
+    handsX: mixed(({ handsX }) => handsX),
+    hands: {
+      place: worldPoint(
+        sum(({ hands }) => hands.place.x),
+        sum(({ hands }) => hands.place.y),
+        sum(({ hands }) => hands.place.z),
+      ),
+      sd: sum(({ hands }) => hands.sd),
+    },
+    leadShoulderZ: mixed(({ leadShoulderZ }) => leadShoulderZ),
+    trailThighX: mixed(({ trailThighX }) => trailThighX),
   };
 }

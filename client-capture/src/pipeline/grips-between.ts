@@ -4,6 +4,7 @@ import { imagePoint, type Point } from "@overcue/shared-geometry/point";
 import type { Handed } from "@overcue/shared-geometry/station";
 import type { Body } from "./body.ts";
 import { handsInPicture } from "./hands-in-picture.ts";
+import { momentsAbout, nextMoment, weightsBetween } from "./through-moments.ts";
 
 interface HandsMoment {
   readonly t: number;
@@ -11,7 +12,7 @@ interface HandsMoment {
 }
 
 /**
- * Finished pictures' shafts with their grip where the hands were along the shaft's own line: straight between the poses before and after the picture, each at the time of the picture
+ * Finished pictures' shafts with their grip where the hands were along the shaft's own line: on a smooth way through the poses before and after the picture, each at the time of the picture
  * that it was about. The tracker had only those before, and fast hands are elsewhere by then. A picture before the first pose or after the last one keeps what the tracker had.
  */
 export function gripsBetween(
@@ -22,11 +23,22 @@ export function gripsBetween(
   const moments = momentsOf(pictures, handed);
   let next = 0;
   return shafts.map((shaft) => {
-    while (next < moments.length && (moments[next]?.t ?? 0) < shaft.t) next++;
-    const [before, after] = [moments[next - 1], moments[next]];
-    if (shaft.status !== "tracked" || before === undefined || after === undefined) return shaft;
-    const share = (shaft.t - before.t) / (after.t - before.t);
-    return { ...shaft, grip: alongLine(shaft, between(before.at, after.at, share)) };
+    next = nextMoment(moments, next, shaft.t);
+    const about = momentsAbout(moments, next);
+    if (shaft.status !== "tracked" || about === null) return shaft;
+    const weights = weightsBetween(shaft.t, about);
+    const sum = (of: (at: Point<"image">) => number): number =>
+      about.reduce((total, moment, at) => total + (weights[at] ?? 0) * (moment === undefined ? 0 : of(moment.at)), 0);
+    return {
+      ...shaft,
+      grip: alongLine(
+        shaft,
+        imagePoint(
+          sum(({ x }) => x),
+          sum(({ y }) => y),
+        ),
+      ),
+    };
   });
 }
 
@@ -39,9 +51,6 @@ function momentsOf(pictures: readonly { readonly body: Body | null }[], handed: 
   }
   return moments;
 }
-
-const between = (a: Point<"image">, b: Point<"image">, share: number): Point<"image"> =>
-  imagePoint(a.x + share * (b.x - a.x), a.y + share * (b.y - a.y));
 
 /**
  * The point of the shaft's line to which the grip belongs when hands were seen at `hands`. As far as the two disagree by no more than either is off along the shaft, the tracker's place stays, which rests on many

@@ -28,7 +28,17 @@ describe("the body between the pose model's answers", () => {
     expect(bodies.map((body) => body?.handsX.value)).toEqual([100, 150, 200, 200]);
     expect(bodies.map((body) => body?.leadShoulderZ.value)).toEqual([100, 150, 200, 200]);
     expect(bodies.map((body) => body?.trailThighX.value)).toEqual([100, 150, 200, 200]);
-    expect(bodies[1]).toEqual(bodyAt(150));
+    expect(bodies[1]?.feet.y).toBeCloseTo(150, 9);
+    expect(bodies[1]?.hands.place.z).toBeCloseTo(150, 9);
+    expect(bodies[1]?.hands.sd).toBeCloseTo(0.04, 9);
+  });
+
+  it("K2.4 lies on a smooth way through the answers where the body gathers speed", () => {
+    const square = (t: number): number => (t / 100) ** 2;
+    const pictures = [0, 100, 200, 300].map((of) => ({ t: of + 50, body: answerOf(of), inWorld: bodyAt(square(of)) }));
+    const [, between] = bodiesBetween(pictures);
+    expect(between?.handsX.value).toBeCloseTo(square(150), 6);
+    expect(between?.leadShoulderZ.value).toBeCloseTo(square(150), 6);
   });
 
   it("K2.4 is the nearest answer before the first and after the last", () => {
