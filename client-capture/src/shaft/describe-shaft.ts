@@ -69,11 +69,15 @@ export function describeShaft(finding: ShaftFinding, reading: FilterReading, tun
 const blurSd = (reading: FilterReading, tuning: ShaftTuning): number => Math.abs(reading.rate) * tuning.blurSeconds;
 
 /**
- * A shaft that points at the camera or away from it is a dot: a stub without a head, less than a hand's breadth of line, or a line longer than the
+ * A shaft that points at the camera or away from it is a dot: a stub without a head, less than a hand's breadth of line, one as short as a forearm on a limb, or a line longer than the
  * shaft can have grown is something else, unless it is seen the better for it.
  */
 function isEndOn(seen: FittedCandidate, longest: number, torso: number, tuning: ShaftTuning): boolean {
-  const least = seen.headHidden ? tuning.leastHeadless : tuning.leastLength;
+  const least = seen.headHidden
+    ? tuning.leastHeadless
+    : seen.onLimb > tuning.mostOnLimb
+      ? tuning.leastOnLimb
+      : tuning.leastLength;
   const beyond = Math.max(0, seen.end - longest) / torso;
   return seen.end < least * torso || seen.evidence - tuning.beyondCost * beyond < tuning.leastEvidence;
 }

@@ -4,6 +4,7 @@ import type { Picture } from "../picture/picture.ts";
 import type { Candidate } from "./find-candidates.ts";
 import type { ShaftSight } from "./look-for-shaft.ts";
 import { refineLine } from "./refine-line.ts";
+import { shareOnLimb } from "./share-on-limb.ts";
 
 /** A candidate after the fit at full resolution. Pixels of the picture, radians. */
 export interface FittedCandidate {
@@ -21,6 +22,8 @@ export interface FittedCandidate {
   readonly rodSeen: boolean;
   /** Whether the run's end is not the head: it goes on to the picture's border, or lies on the rod's side. */
   readonly headHidden: boolean;
+  /** Share of the run that lies on an arm or a leg, or beside one, 0 to 1. */
+  readonly onLimb: number;
   /** Whether the fit at full resolution carried it; otherwise it is as coarse as the sweep. */
   readonly fitted: boolean;
 }
@@ -73,6 +76,14 @@ export function fitCandidate(sight: ShaftSight, picture: Picture, candidate: Can
     evidence,
     rodSeen: borrowed || (sight.rod !== null && candidate.through > tuning.rodEvidence),
     fitted,
+    onLimb: shareOnLimb(
+      sight.marks,
+      [-Math.sin(angle) * candidate.offset, Math.cos(angle) * candidate.offset, angle],
+      (tuning.nearest * hands.torso) / work.factor,
+      candidate.end,
+      (tuning.besideLimb * hands.torso) / work.factor,
+      Math.round(255 * Math.max(tuning.armTrust, tuning.legTrust)),
+    ),
     headHidden:
       borrowed ||
       isNearBorder(

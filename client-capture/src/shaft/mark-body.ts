@@ -5,10 +5,16 @@ import type { ShaftTuning } from "./shaft-tuning.ts";
 /** Where in a square window a line may well be a limb's edge or a sleeve: 255 is free, less is body, 0 is outside of the picture. Laid out as the window's own numbers are. */
 export interface BodyMarks {
   readonly size: number;
+  /** Half of the window that was marked last, as `LineWindow` has it. */
+  half: number;
   readonly free: Uint8Array;
 }
 
-export const makeBodyMarks = (size: number): BodyMarks => ({ size, free: new Uint8Array(size * size).fill(255) });
+export const makeBodyMarks = (size: number): BodyMarks => ({
+  size,
+  half: (size - 1) / 2,
+  free: new Uint8Array(size * size).fill(255),
+});
 
 type LimbTrust = "legTrust" | "armTrust" | "bodyTrust";
 
@@ -43,6 +49,7 @@ export function markBody(
   tuning: ShaftTuning,
 ): void {
   marks.free.fill(255);
+  marks.half = half;
   for (const [from, to, width, trust] of limbs) {
     const a = body.landmarks[from];
     const b = body.landmarks[to];

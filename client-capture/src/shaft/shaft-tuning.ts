@@ -173,6 +173,10 @@ export const shaftTuning = {
    */
   leastLength: 0.4,
   leastHeadless: 1,
+  /** The same of a line that lies on arms or legs, or so near beside them, by more than this share: a forearm's edge is as long, and leads out of the hands too. */
+  leastOnLimb: 1.2,
+  besideLimb: 0.1,
+  mostOnLimb: 0.5,
   /** Error added to a line of `shortTo` torso lengths or less, radians, falling to none at `shortFrom`. */
   shortMost: 0.05,
   shortTo: 0.65,

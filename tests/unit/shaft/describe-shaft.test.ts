@@ -8,8 +8,8 @@ import { expect, test } from "vitest";
 const torso = 100;
 const reading = { angle: 0.9, rate: 0, mass: 0.95, spread: 0.02, absent: 0, opposite: 0 };
 
-/** What is said of one line from the hands, `length` torso lengths long, where the shaft can look `longest` long at most. */
-function say(length: number, evidence: number, longest: number): ShaftInImage {
+/** What is said of one line from the hands, `length` torso lengths long, where the shaft can look `longest` long at most and `onLimb` of it lies on an arm. */
+function say(length: number, evidence: number, longest: number, onLimb = 0): ShaftInImage {
   const line: FittedCandidate = {
     x: 150,
     y: 200,
@@ -21,6 +21,7 @@ function say(length: number, evidence: number, longest: number): ShaftInImage {
     evidence,
     rodSeen: false,
     headHidden: false,
+    onLimb,
     fitted: true,
   };
   const hands = { x: 150, y: 200, torso, seen: 0.9, inside: true, high: 0 };
@@ -36,4 +37,10 @@ test("T25 a line longer than the shaft can have grown is taken for it only where
 
 test("T25 less than a hand's breadth of line is no shaft, however well it is seen", () => {
   expect(say(0.3, 30, Infinity)).toMatchObject({ status: "lost", reason: "end-on" });
+});
+
+test("T39 a line along an arm that is hardly longer than a forearm is a forearm, a longer one may be the shaft before it", () => {
+  expect(say(0.7, 30, Infinity, 0.9)).toMatchObject({ status: "lost", reason: "end-on" });
+  expect(say(0.7, 30, Infinity, 0.2).status).toBe("tracked");
+  expect(say(1.5, 30, Infinity, 0.9).status).toBe("tracked");
 });
