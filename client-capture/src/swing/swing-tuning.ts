@@ -55,7 +55,7 @@ export const swingTuning = {
   /** Most that the feet may shift within a rep, metres. */
   mostFootShift: 0.3,
   /** Longest gap without a shaft inside a rep, milliseconds. */
-  longestGap: 2500,
+  longestGap: 4000,
   /** Longest a rep may take without a hold, milliseconds. */
   longestRep: 15_000,
   /** Longest time from leaving the low to the top and back: the low before must be this recent, milliseconds. */
