@@ -6,7 +6,7 @@ import { blockLength, flank, type Strip } from "./strip.ts";
  * texture. What was there before counts by `still`, 0 to 1; what is new counts the more.
  */
 export function judgeStrip(strip: Strip, still: number, tuning: ShaftTuning): void {
-  const { blocks, width, runs, ridges, stirs } = strip;
+  const { blocks, forwardBlocks, backwardBlocks, nearest, width, runs, ridges, stirs } = strip;
   const share = strip.pixelsPerBlock / strip.torso;
   const floor = tuning.contrastFloor * 32 * blockLength;
   const freshWeight = tuning.motionWeight * still + (1 + tuning.motionWeight) * (1 - still);
@@ -14,7 +14,8 @@ export function judgeStrip(strip: Strip, still: number, tuning: ShaftTuning): vo
   const zero = slope * tuning.contrastZero;
   const least = share * tuning.gapEvidence;
   const most = share * tuning.fullEvidence;
-  for (let block = 0; block < 2 * blocks; block++) {
+  for (let block = nearest; block < blocks + backwardBlocks; block++) {
+    if (block === forwardBlocks) block = blocks + nearest;
     const row = block * width;
     findRidges(strip, row);
     const stay = (slope * still) / (floor + texture.now);

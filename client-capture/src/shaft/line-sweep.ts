@@ -5,7 +5,7 @@ import type { LineWindow } from "./line-window.ts";
 import type { BodyMarks } from "./mark-body.ts";
 import { handsSdAcross, type HandsTrack } from "./hands-track.ts";
 import type { ShaftTuning } from "./shaft-tuning.ts";
-import { flank, layStrip, sumStrip } from "./strip.ts";
+import { layStrip, sumStrip } from "./strip.ts";
 import { takeBestLine } from "./take-best-line.ts";
 
 /** What is known of this picture beforehand. */
@@ -56,11 +56,9 @@ function sweepDirection(
   const { strip } = sweep;
   const angle = direction * sweep.step;
   const sd = handsSdAcross(look.hands, angle);
-  const reach = Math.min(tuning.reach * torso, window.half - flank - 2);
   const aside = torso * Math.min(tuning.offsetReach, tuning.offsetSds * sd + tuning.offsetLeast);
   const middle = -Math.sin(angle) * look.awayX + Math.cos(angle) * look.awayY;
-  layStrip(strip, window, angle, reach, aside + Math.abs(middle));
-  strip.torso = torso;
+  layStrip(strip, window, angle, torso, aside + Math.abs(middle), tuning);
   strip.priorMiddle = middle;
   strip.priorSd = sd * torso;
   // What runs through on both sides speaks against a still line; a moving one may be the rod out of the butt.

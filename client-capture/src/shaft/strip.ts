@@ -1,4 +1,5 @@
 import type { LineWindow } from "./line-window.ts";
+import type { ShaftTuning } from "./shaft-tuning.ts";
 
 /** Lines beside the outermost ones that are judged, for their contrast. */
 export const flank = 4;
@@ -11,6 +12,11 @@ export const blockLength = 4;
  */
 export interface Strip {
   blocks: number;
+  /** Blocks that are filled and judged, forward and backward: from `nearest` on, to the last one that has a part inside the picture, but no fewer than a shaft takes at least. */
+  nearest: number;
+  shortest: number;
+  forwardBlocks: number;
+  backwardBlocks: number;
   width: number;
   /** Lines on either side of the middle one that are judged. */
   lines: number;
@@ -40,6 +46,10 @@ export function makeStrip(half: number): Strip {
   const cells = (Math.ceil((2 * half) / blockLength) + 2) * (2 * half + 1);
   return {
     blocks: 0,
+    nearest: 0,
+    shortest: 0,
+    forwardBlocks: 0,
+    backwardBlocks: 0,
     width: 0,
     lines: 0,
     alongX: true,
@@ -59,12 +69,20 @@ export function makeStrip(half: number): Strip {
   };
 }
 
-/** Lays the strip along `angle`, `reach` working pixels both ways, with lines up to `aside` working pixels off the middle. */
-export function layStrip(strip: Strip, window: LineWindow, angle: number, reach: number, aside: number): void {
+/** Lays the strip along `angle`, with lines up to `aside` working pixels off the middle. `torso` in working pixels. */
+export function layStrip(
+  strip: Strip,
+  window: LineWindow,
+  angle: number,
+  torso: number,
+  aside: number,
+  tuning: ShaftTuning,
+): void {
   const cos = Math.cos(angle);
   const sin = Math.sin(angle);
   const alongX = Math.abs(cos) >= Math.abs(sin);
   const major = alongX ? Math.abs(cos) : Math.abs(sin);
+  const reach = Math.min(tuning.reach * torso, window.half - flank - 2);
   strip.alongX = alongX;
   strip.slope = alongX ? sin / cos : cos / sin;
   strip.forward = alongX && cos < 0 ? -1 : 1;
@@ -74,11 +92,29 @@ export function layStrip(strip: Strip, window: LineWindow, angle: number, reach:
   strip.width = 2 * (strip.lines + flank) + 1;
   strip.blocks = Math.floor((reach * major) / blockLength);
   strip.pixelsPerBlock = blockLength / major;
+  strip.torso = torso;
+  strip.nearest = Math.max(1, Math.round((tuning.nearest * torso) / strip.pixelsPerBlock));
+  strip.shortest = Math.round((tuning.shortest * torso) / strip.pixelsPerBlock);
+  strip.forwardBlocks = blocksInside(strip, window, strip.forward);
+  strip.backwardBlocks = blocksInside(strip, window, -strip.forward);
 }
+
+/** How many blocks leading away from the middle (`step` 1 or -1 along the axis that the lines lead along) there are up to the picture's edge. */
+function blocksInside({ alongX, slope, width, blocks, shortest }: Strip, window: LineWindow, step: number): number {
+  const { centreX, centreY, pictureWidth, pictureHeight } = window;
+  const aside = (width + 1) / 2;
+  const along = alongX ? roomAhead(centreX, pictureWidth, step) : roomAhead(centreY, pictureHeight, step);
+  const drift = slope * step;
+  const across = alongX ? roomAhead(centreY, pictureHeight, drift) : roomAhead(centreX, pictureWidth, drift);
+  const inside = Math.ceil(Math.min(along, drift === 0 ? Infinity : (across + aside) / Math.abs(drift)) / blockLength);
+  return Math.min(blocks, Math.max(inside, shortest + 2));
+}
+
+const roomAhead = (centre: number, size: number, step: number): number => (step > 0 ? size - centre : centre + 1);
 
 /** Sums the window's pixels of each block along each line. */
 export function sumStrip(strip: Strip, window: LineWindow): void {
-  const { blocks, width, slope, forward, sums } = strip;
+  const { blocks, nearest, width, slope, forward, sums } = strip;
   const { half, size, plane } = window;
   const left = half - (width - 1) / 2;
   // One step along the lines, and one across them, through the window's numbers.
@@ -86,7 +122,8 @@ export function sumStrip(strip: Strip, window: LineWindow): void {
   const beside = strip.alongX ? size : 1;
   for (let side = 0; side < 2; side++) {
     const step = side === 0 ? forward : -forward;
-    for (let block = 0; block < blocks; block++) {
+    const last = side === 0 ? strip.forwardBlocks : strip.backwardBlocks;
+    for (let block = nearest; block < last; block++) {
       const row = (side * blocks + block) * width;
       const first = step * (block * blockLength + side);
       let a = (half + first) * on + (left + Math.round(slope * first)) * beside;

@@ -15,12 +15,11 @@ export function takeBestLine(
   tuning: ShaftTuning,
 ): void {
   const { strip } = sweep;
-  const { runs, blocks, width, lines, across, along, pixelsPerBlock, torso, priorMiddle, priorSd, throughWeight } =
-    strip;
-  const firstBlock = sign === 1 ? 0 : blocks;
-  const otherBlock = blocks - firstBlock;
-  const skip = Math.max(1, Math.round((tuning.nearest * torso) / pixelsPerBlock));
-  const least = Math.round((tuning.shortest * torso) / pixelsPerBlock);
+  const { runs, width, lines, across, along, pixelsPerBlock, torso, priorMiddle, priorSd, throughWeight } = strip;
+  const { nearest, shortest, forwardBlocks, backwardBlocks } = strip;
+  const firstBlock = sign === 1 ? 0 : strip.blocks;
+  const otherBlock = strip.blocks - firstBlock;
+  const [blocks, otherBlocks] = sign === 1 ? [forwardBlocks, backwardBlocks] : [backwardBlocks, forwardBlocks];
   // Of hands that may be anywhere in a wide strip each place is the less likely.
   const spread = tuning.spreadCost * Math.max(0, Math.log(priorSd / (tuning.offsetSd * torso)));
   let best = -Infinity;
@@ -30,10 +29,10 @@ export function takeBestLine(
   for (let i = flank; i < width - flank; i++) {
     let sum = 0;
     let top = -Infinity;
-    let end = least;
-    for (let block = skip, at = (firstBlock + skip) * width + i; block < blocks; block++, at += width) {
+    let end = shortest;
+    for (let block = nearest, at = (firstBlock + nearest) * width + i; block < blocks; block++, at += width) {
       sum += runs[at] as number;
-      if (sum > top && block >= least) {
+      if (sum > top && block >= shortest) {
         top = sum;
         end = block;
       }
@@ -44,7 +43,11 @@ export function takeBestLine(
     if (throughWeight >= 0 && score <= best) continue;
     let through = 0;
     let throughTop = 0;
-    for (let block = 3 * skip, at = (otherBlock + 3 * skip) * width + i; block < blocks; block++, at += width) {
+    for (
+      let block = 3 * nearest, at = (otherBlock + 3 * nearest) * width + i;
+      block < otherBlocks;
+      block++, at += width
+    ) {
       through += runs[at] as number;
       if (through < 0) through = 0;
       else if (through > throughTop) throughTop = through;
@@ -59,14 +62,14 @@ export function takeBestLine(
   }
   const offset = sign * bestLine * across;
   const end = (bestEnd + 1) * pixelsPerBlock + sign * bestLine * along;
-  const first = (firstBlock + skip) * width + bestLine + lines + flank;
+  const first = (firstBlock + nearest) * width + bestLine + lines + flank;
   sweep.through[direction] = bestThrough;
-  sweep.fresh[direction] = freshShare(strip, first, bestEnd - skip);
+  sweep.fresh[direction] = freshShare(strip, first, bestEnd - nearest);
   sweep.offset[direction] = offset;
   sweep.end[direction] = end;
   const leaves =
     bestEnd >= blocks - 1 || leavesPicture(window, direction * sweep.step, offset, end + 2 * pixelsPerBlock);
-  const dip = tuning.startCost * deepestDip(strip, first, bestEnd - skip);
+  const dip = tuning.startCost * deepestDip(strip, first, bestEnd - nearest);
   sweep.evidence[direction] = best - (leaves ? tuning.leavesCost : 0) - dip;
 }
 
