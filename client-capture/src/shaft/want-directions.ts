@@ -4,6 +4,12 @@ import { turnRates } from "./turn-rates.ts";
 import type { TurnFilter } from "./turn-filter.ts";
 
 /**
+ * In which turn a direction is looked at. Neighbours have theirs far apart, and not in step: in order, odds that turn as fast as the looks go round would meet the same still line in every
+ * picture, as if it were new each time.
+ */
+const turnOf = [0, 8, 4, 12, 2, 10, 6, 14, 1, 9, 5, 13, 3, 11, 7];
+
+/**
  * Chooses the directions that are worth looking at in picture number `count`: where the odds expect the shaft, and a part of all others by
  * turns, so that nothing stays unseen for long; a greater part where it is `hurried`. A strip covers a direction and its opposite.
  */
@@ -23,6 +29,7 @@ export function wantDirections(
       const at = rate * sweep.directions + i;
       odds = Math.max(odds, (filter.belief[at] as number) + (filter.belief[at + half] as number));
     }
-    sweep.wanted[i] = odds > least || (i + count) % turns === 0 ? 1 : 0;
+    const turn = hurried ? i : (turnOf[i % turnOf.length] as number);
+    sweep.wanted[i] = odds > least || (turn + count) % turns === 0 ? 1 : 0;
   }
 }
