@@ -13,7 +13,7 @@ export interface Candidate {
   borrowed: boolean;
 }
 
-/** The sweep's best directions, best first, at least `candidateApart` from each other. At most `most` of them. */
+/** The sweep's best directions, best first, at least `candidateApart` from each other. At most `most` of them, and none that nothing would be reported of. */
 export function findCandidates(sweep: LineSweep, most: number, tuning: ShaftTuning): Candidate[] {
   const { directions, step, evidence } = sweep;
   const apart = Math.round(((tuning.candidateApart / 180) * Math.PI) / step);
@@ -21,7 +21,7 @@ export function findCandidates(sweep: LineSweep, most: number, tuning: ShaftTuni
   const chosen: number[] = [];
   while (taken.length < most) {
     let best = -1;
-    let top = -Infinity;
+    let top: number = tuning.leastEvidence;
     for (let i = 0; i < directions; i++) {
       const value = evidence[i] as number;
       if (!(value > top)) continue;

@@ -59,82 +59,98 @@ function shrinkBrightness(picture: Picture, factor: number, into: WorkPicture): 
     for (let i = 0; i < out.length; i++) out[i] = (luma[i] as number) << 2;
     return;
   }
-  const columns = columnSums(stride);
   const scale = 4 / (factor * factor);
-  for (let y = 0; y < height; y++) {
-    sumRows(luma, y * factor * stride, stride, factor, columns);
-    sumColumns(columns, factor, scale, out, y * width, width);
-  }
-}
-
-let sums = new Uint16Array(0);
-
-function columnSums(width: number): Uint16Array {
-  if (sums.length !== width) sums = new Uint16Array(width);
-  return sums;
-}
-
-/** Sums `count` rows column by column, four pixels at a time where the picture lies so in memory that they can be read as one number: this touches every pixel of a picture. */
-function sumRows(luma: Uint8Array, from: number, stride: number, count: number, into: Uint16Array): void {
-  if (stride % 4 !== 0 || luma.byteOffset % 4 !== 0) {
-    for (let x = 0; x < stride; x++) {
-      let sum = 0;
-      for (let row = 0, at = from + x; row < count; row++, at += stride) sum += luma[at] as number;
-      into[x] = sum;
-    }
+  const sumBlocks = stride % 12 === 0 && luma.byteOffset % 4 === 0 ? byFours[factor] : undefined;
+  if (sumBlocks !== undefined) {
+    const words = wordsOf(luma);
+    for (let y = 0; y < height; y++)
+      sumBlocks(words, (y * factor * stride) >> 2, stride >> 2, scale, out, y * width, width);
     return;
   }
-  const words = wordsOf(luma);
-  const across = stride >> 2;
-  for (let x = 0, first = from >> 2; x < across; x++, first++) {
-    let even = 0;
-    let odd = 0;
-    for (let row = 0, at = first; row < count; row++, at += across) {
-      const word = words[at] as number;
-      even += word & 0xff00ff;
-      odd += (word >>> 8) & 0xff00ff;
+  for (let y = 0; y < height; y++) {
+    for (let x = 0; x < width; x++) {
+      let sum = 0;
+      for (let row = 0; row < factor; row++) {
+        const from = (y * factor + row) * stride + x * factor;
+        for (let column = 0; column < factor; column++) sum += luma[from + column] as number;
+      }
+      out[y * width + x] = sum * scale;
     }
-    const to = x << 2;
-    into[to] = even;
-    into[to + 1] = odd;
-    into[to + 2] = even >>> 16;
-    into[to + 3] = odd >>> 16;
   }
 }
 
-let read: { bytes: Uint8Array; words: Uint32Array } = { bytes: new Uint8Array(0), words: new Uint32Array(0) };
-
-/** The same memory as whole numbers of four bytes, the first byte lowest (as on every machine that browsers run on). */
-function wordsOf(bytes: Uint8Array): Uint32Array {
-  if (read.bytes !== bytes) {
-    read = { bytes, words: new Uint32Array(bytes.buffer, bytes.byteOffset, bytes.byteLength >> 2) };
-  }
-  return read.words;
-}
-
-/** Sums of `factor` neighbouring columns each, times `scale`. The small factors are written out. */
-function sumColumns(
-  columns: Uint16Array,
-  factor: number,
+/**
+ * A row of blocks, summed and scaled into `into` from `to` on, `count` of them. `words` hold four pixels of a row each, the leftmost in the lowest byte; rows are `across` words apart and the first begins at `from`.
+ */
+type SumBlocks = (
+  words: Int32Array,
+  from: number,
+  across: number,
   scale: number,
   into: Int16Array,
   to: number,
   count: number,
-): void {
-  const last = to + count;
-  if (factor === 2) {
-    for (let i = to, at = 0; i < last; i++, at += 2) {
-      into[i] = ((columns[at] as number) + (columns[at + 1] as number)) * scale;
+) => void;
+
+/** The usual sizes written out, four pixels at a time: shrinking touches every pixel of a picture. In each number two sums lie side by side, of 16 bits each. */
+const byFours: Readonly<Partial<Record<number, SumBlocks>>> = {
+  2(words, from, across, scale, into, to, count) {
+    for (let i = to, a = from, b = from + across; i < to + count; i += 2, a++, b++) {
+      const p = words[a] as number;
+      const q = words[b] as number;
+      const sums = evens(p) + odds(p) + evens(q) + odds(q);
+      into[i] = (sums & 0xffff) * scale;
+      into[i + 1] = (sums >>> 16) * scale;
     }
-  } else if (factor === 3) {
-    for (let i = to, at = 0; i < last; i++, at += 3) {
-      into[i] = ((columns[at] as number) + (columns[at + 1] as number) + (columns[at + 2] as number)) * scale;
+  },
+  3(words, from, across, scale, into, to, count) {
+    let a = from;
+    let b = from + across;
+    let c = b + across;
+    for (let i = to; i < to + count; i += 4, a += 3, b += 3, c += 3) {
+      let p = words[a] as number;
+      let q = words[b] as number;
+      let r = words[c] as number;
+      const even0 = evens(p) + evens(q) + evens(r);
+      const odd0 = odds(p) + odds(q) + odds(r);
+      p = words[a + 1] as number;
+      q = words[b + 1] as number;
+      r = words[c + 1] as number;
+      const even1 = evens(p) + evens(q) + evens(r);
+      const odd1 = odds(p) + odds(q) + odds(r);
+      p = words[a + 2] as number;
+      q = words[b + 2] as number;
+      r = words[c + 2] as number;
+      const even2 = evens(p) + evens(q) + evens(r);
+      const odd2 = odds(p) + odds(q) + odds(r);
+      into[i] = ((even0 & 0xffff) + (odd0 & 0xffff) + (even0 >>> 16)) * scale;
+      into[i + 1] = ((odd0 >>> 16) + (even1 & 0xffff) + (odd1 & 0xffff)) * scale;
+      into[i + 2] = ((even1 >>> 16) + (odd1 >>> 16) + (even2 & 0xffff)) * scale;
+      into[i + 3] = ((odd2 & 0xffff) + (even2 >>> 16) + (odd2 >>> 16)) * scale;
     }
-  } else {
-    for (let i = to, at = 0; i < last; i++) {
-      let sum = 0;
-      for (let column = 0; column < factor; column++, at++) sum += columns[at] as number;
-      into[i] = sum * scale;
+  },
+  4(words, from, across, scale, into, to, count) {
+    for (let i = to, a = from, b = from + across; i < to + count; i++, a++, b++) {
+      const p = words[a] as number;
+      const q = words[b] as number;
+      const r = words[a + 2 * across] as number;
+      const s = words[b + 2 * across] as number;
+      const sums = evens(p) + odds(p) + evens(q) + odds(q) + evens(r) + odds(r) + evens(s) + odds(s);
+      into[i] = ((sums & 0xffff) + (sums >>> 16)) * scale;
     }
-  }
+  },
+};
+
+const evens = (four: number): number => four & 0xff00ff;
+const odds = (four: number): number => (four >>> 8) & 0xff00ff;
+
+const wordsRead = new WeakMap<Uint8Array, Int32Array>();
+
+/** The same memory as whole numbers of four bytes, the first byte lowest (as on every machine that browsers run on). */
+function wordsOf(bytes: Uint8Array): Int32Array {
+  const known = wordsRead.get(bytes);
+  if (known !== undefined) return known;
+  const words = new Int32Array(bytes.buffer, bytes.byteOffset, bytes.byteLength >> 2);
+  wordsRead.set(bytes, words);
+  return words;
 }
