@@ -18,6 +18,8 @@ export interface ShaftFinding {
     readonly inside: boolean;
     /** 0 low, as at address, to 1 high. */
     readonly high: number;
+    /** 1 as low as at address, to 0; 0 where a rod lies along the shaft. */
+    readonly low: number;
   } | null;
   readonly candidates: readonly FittedCandidate[];
   /** How far the shaft was seen at its length, 0 to 1; 0 where the odds do not say which line it is. */

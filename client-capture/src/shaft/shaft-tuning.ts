@@ -207,6 +207,10 @@ export const shaftTuning = {
   /** How high the hands are from hips (0) to shoulders (1) where they begin to count as high, and where they wholly do. */
   highFrom: 0.35,
   highTo: 0.85,
+  /** Nats a second that speak against a shaft that points up while the hands are as low as at address; the heights, hips (0) to shoulders (1), from which that counts and where it counts wholly. Up: a post behind the hands is less taken for the shaft, a club that is held up there is believed later. */
+  upCost: 8,
+  lowFrom: 0.15,
+  lowTo: -0.05,
   /** Wander of the turning rate, steps of the ladder per square root of a second. */
   rateWander: 12,
   /** Wander of the direction beyond its rate, radians per square root of a second. */

@@ -7,6 +7,7 @@ import { shaftTuning, type ShaftTuning } from "./shaft-tuning.ts";
 import type { ShaftEvidence } from "./track-shaft.ts";
 import { predictTurn, predictTurnBack, makeTurnFilter, weighTurn, type TurnFilter } from "./turn-filter.ts";
 import { weighEmergence } from "./weigh-emergence.ts";
+import { weighLowHands } from "./weigh-low-hands.ts";
 import { weighDirections } from "./weigh-directions.ts";
 
 /**
@@ -23,10 +24,13 @@ export function smoothShaft(
   const directions = first.sweep.length;
   const arrival = arrivalOdds(directions, first.handed, tuning);
   const likelihood = new Float32Array(directions);
-  const weighPicture = (filter: TurnFilter, { sweep, side, novelty, clutter, emerging }: ShaftEvidence): void => {
-    if (sweep.length !== directions) return;
+  const weighPicture = (filter: TurnFilter, at: number): void => {
+    const each = evidence[at];
+    if (each?.sweep.length !== directions) return;
+    const { t, hands, sweep, side, novelty, clutter, emerging } = each;
     weighDirections(sweep, side, novelty, clutter, tuning, likelihood);
     weighEmergence(likelihood, arrival.high, emerging);
+    weighLowHands(likelihood, hands?.low ?? 0, (t - (evidence[at - 1]?.t ?? t)) / 1000, tuning);
     weighTurn(filter, likelihood);
   };
   const forward = makeTurnFilter(arrival.low);
@@ -36,7 +40,7 @@ export function smoothShaft(
     const before = evidence[i - 1];
     mixArrival(arrival, before?.hands?.high ?? 0, forward);
     if (before !== undefined) predictTurn(forward, (each.t - before.t) / 1000, before.long, tuning);
-    weighPicture(forward, each);
+    weighPicture(forward, i);
     beliefs.push(forward.belief.slice());
     absents.push(forward.absent);
   });
@@ -52,7 +56,7 @@ export function smoothShaft(
     answers.push(describeShaft(each, readFilter(belief, directions, absent, tuning.nearMass), tuning));
     const before = evidence[i - 1];
     if (before === undefined) break;
-    weighPicture(backward, each);
+    weighPicture(backward, i);
     mixArrival(arrival, before.hands?.high ?? 0, backward);
     predictTurnBack(backward, (each.t - before.t) / 1000, before.long, tuning);
   }

@@ -20,6 +20,7 @@ import { shaftTuning, type ShaftTuning } from "./shaft-tuning.ts";
 import { makeTurnFilter, predictTurn, weighTurn, type TurnFilter } from "./turn-filter.ts";
 import { wantDirections } from "./want-directions.ts";
 import { weighEmergence } from "./weigh-emergence.ts";
+import { lowness, weighLowHands } from "./weigh-low-hands.ts";
 import { clutterLevel, weighDirections } from "./weigh-directions.ts";
 
 /** What the tracker may be told beforehand; all but the hand has a default. */
@@ -165,6 +166,8 @@ export function trackShaft(
   weighDirections(sight.sweep.evidence, sight.sweep.side, sight.novelty, clutter, tuning, likelihood);
   const emerging = high * state.emergence.fresh;
   weighEmergence(likelihood, state.arrival.high, emerging);
+  // A rod out of the butt does point up.
+  if (!sight.rodAlong) weighLowHands(likelihood, lowness(sight.hands.now.height, tuning), elapsed, tuning);
   weighTurn(filter, likelihood);
   const reading = readFilter(filter.belief, filter.directions, filter.absent, tuning.nearMass);
   state.sure = reading.mass >= tuning.leastMass && reading.opposite <= tuning.mostOpposite;
@@ -220,7 +223,15 @@ function readPicture(
   const inside = x >= 0 && y >= 0 && x < picture.width && y < picture.height;
   return {
     t,
-    hands: { x, y, torso, seen, inside, high: highness(height, tuning) },
+    hands: {
+      x,
+      y,
+      torso,
+      seen,
+      inside,
+      high: highness(height, tuning),
+      low: sight.rodAlong ? 0 : lowness(height, tuning),
+    },
     candidates,
     long: seenLong(candidates, reading, torso, longest, tuning),
     longest,

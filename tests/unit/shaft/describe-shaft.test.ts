@@ -24,7 +24,7 @@ function say(length: number, evidence: number, longest: number, onLimb = 0): Sha
     onLimb,
     fitted: true,
   };
-  const hands = { x: 150, y: 200, torso, seen: 0.9, inside: true, high: 0 };
+  const hands = { x: 150, y: 200, torso, seen: 0.9, inside: true, high: 0, low: 0 };
   return describeShaft({ t: milliseconds(0), hands, candidates: [line], long: 1, longest }, reading, shaftTuning);
 }
 

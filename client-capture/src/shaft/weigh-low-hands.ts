@@ -1,0 +1,19 @@
+import type { ShaftTuning } from "./shaft-tuning.ts";
+
+/** How low the hands are, 1 as at address, 0 from where a club is seen to point up. `height`: from hips (0) to shoulders (1). */
+export const lowness = (height: number, { lowTo, lowFrom }: ShaftTuning): number =>
+  Math.max(0, Math.min(1, (lowFrom - height) / (lowFrom - lowTo)));
+
+/**
+ * A club in low hands hardly ever points up, and a net's post behind them always does: its likelihood falls by the time that it is seen so (`seconds` since the picture before). One that moves
+ * is seen too well for that to matter, and one that is held so for a look is only believed later.
+ */
+export function weighLowHands(likelihood: Float32Array, low: number, seconds: number, tuning: ShaftTuning): void {
+  if (low <= 0 || seconds <= 0) return;
+  const nats = tuning.upCost * low * Math.min(seconds, tuning.longestGap);
+  const step = (2 * Math.PI) / likelihood.length;
+  for (let i = 0; i < likelihood.length; i++) {
+    const up = Math.max(0, Math.min(1, (-Math.sin(i * step) - 0.5) / 0.35));
+    if (up > 0) likelihood[i] = (likelihood[i] as number) * Math.exp(-nats * up);
+  }
+}
