@@ -117,7 +117,11 @@ const elevationSd = ({ covariance }: ShaftInWorld): number => Math.sqrt(Math.max
 function dateTop(samples: readonly FollowedSample[], backFrom: number, near: number, downTo: number): CheckpointTime {
   const { leastSearch, lasting } = swingTuning;
   const high = whileHigh(samples, { from: backFrom, to: downTo });
-  const found = highestTurn(turnInPlane(samples, near, downTo), high, downTo - near);
+  // Out of sight the smoothed club goes the shortest way, which is not round the top.
+  const seen = samples.filter(({ tracked }) => tracked);
+  const found =
+    highestTurn(turnInPlane(seen, near, downTo), high, downTo - near) ??
+    highestTurn(turnInPlane(samples, near, downTo), high, downTo - near);
   if (found === null)
     return { checkpoint: "top", t: milliseconds(near), sd: Math.max(leastSearch, high.to - high.from) / 2 };
   return { ...found, sd: Math.hypot(found.sd, lasting.top * (downTo - found.t)) };

@@ -96,7 +96,7 @@ export const swingTuning = {
    */
   crest: {
     drop: 40 * degree,
-    usual: { bend: 2.3, skew: 0 },
+    usual: { bend: 2.3, skew: 0.6 },
     usualSd: { at: 3, bend: 2, skew: 2 },
     leastSd: 0.02,
     robustBeyond: 2,

@@ -205,6 +205,24 @@ describe("reps", () => {
     expect(dated("arm-level-down")).toBeDefined();
   });
 
+  it("K2.7 where the club is out of sight about the top, the shortest way between where it went and where it came back does not tell it", () => {
+    const motion = motionOf(rep("full", slowTempo));
+    const truth = motion.checkpoints.find((one) => one.checkpoint === "top")?.t ?? 0;
+    const [from, to] = [truth - 500, truth + 200];
+    const wayAt = (t: number) => motion.at(t / 1000).club?.toHead ?? { x: 0, y: 0, z: 1 };
+    const guessed = (sample: SwingSample): SwingSample => {
+      if (sample.shaft === null || sample.t < from || sample.t > to) return sample;
+      const share = (sample.t - from) / (to - from);
+      const mixed = (axis: "x" | "y" | "z"): number => (1 - share) * wayAt(from)[axis] + share * wayAt(to)[axis];
+      const length = Math.hypot(mixed("x"), mixed("y"), mixed("z"));
+      const toHead = { x: mixed("x") / length, y: mixed("y") / length, z: mixed("z") / length };
+      return { ...sample, tracked: false, shaft: { ...sample.shaft, toHead } };
+    };
+    const [finished] = finishedOf(run(motion, 60, noNoise, guessed));
+    const top = finished?.checkpoints.find(({ checkpoint }) => checkpoint === "top");
+    expect(Math.abs((top?.t ?? 0) - truth)).toBeLessThan(40);
+  });
+
   it("K3.5 the head's passing over the ball's place at the top of a half swing is no impact", () => {
     const motion = motionOf(rep("half", slowTempo));
     const truth = motion.checkpoints.find((one) => one.checkpoint === "impact")?.t ?? 0;
