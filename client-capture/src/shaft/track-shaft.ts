@@ -149,7 +149,8 @@ export function trackShaft(
   const hurried = isHurried(state, state.t, t);
   state.t = t;
   state.count++;
-  if (!state.leisure) {
+  // The first picture is looked at all round, lest what is looked at first is taken for the shaft.
+  if (!state.leisure && sight.t !== null) {
     wantDirections(sight.sweep, filter, state.count, hurried || (sight.rodAlong && !state.sure), tuning);
   }
   if (!lookForShaft(sight, picture, t, body)) {
