@@ -2,7 +2,11 @@ import { expect, test } from "vitest";
 import { makeLineSweep } from "@overcue/client-capture/shaft/line-sweep-state";
 import { shaftTuning } from "@overcue/client-capture/shaft/shaft-tuning";
 import { makeTurnFilter, type TurnFilter } from "@overcue/client-capture/shaft/turn-filter";
+import { startShaftTracker, trackShaft } from "@overcue/client-capture/shaft/track-shaft";
 import { wantDirections } from "@overcue/client-capture/shaft/want-directions";
+
+import { milliseconds } from "@overcue/shared-geometry/units";
+import { drawBody, drawPicture, seeded } from "./draw-picture.ts";
 
 const turns = shaftTuning.turnsOfOthers;
 const sweep = makeLineSweep(20, shaftTuning);
@@ -37,4 +41,15 @@ test("T40 no steady turn meets the looks within the width of a line more than ha
       expect(met, `${turn} directions a picture from ${first}`).toBeLessThanOrEqual(Math.max(1, Math.ceil(inside / 2)));
     }
   }
+});
+
+test("T40 the first picture in which the hands are known is looked at all round, the next ones in part", () => {
+  const picture = drawPicture(300, 400, 110, [], 4, seeded(2));
+  let tracker = startShaftTracker({ handed: "right" });
+  const looked = [null, drawBody(0, 150, 200, 90), drawBody(0, 150, 200, 90)].map((body, i) => {
+    tracker = trackShaft(tracker, { picture, t: milliseconds((i * 1000) / 60), body }).state;
+    return tracker.sight.sweep.wanted.reduce((sum, wanted) => sum + wanted, 0);
+  });
+  expect(looked[1]).toBe(halfTurn);
+  expect(looked[2]).toBeLessThan(halfTurn / 2);
 });
