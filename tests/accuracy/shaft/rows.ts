@@ -1,6 +1,6 @@
 import type { ConditionName } from "../../scenes/conditions.ts";
 
-/** How many scenes, each of its own seed, make a row: fast reps are short, so they get more of them. */
+/** How many scenes, each of its own seed, make a row: fast reps are short, so they get more of them; and among clutter one in ten has a line so near to the hands that it is taken for the shaft for long. */
 export const scenesInRow: Readonly<Record<ConditionName, number>> = {
   "slow+rod": 4,
   "slow+bare": 3,
@@ -11,7 +11,7 @@ export const scenesInRow: Readonly<Record<ConditionName, number>> = {
   dusk: 3,
   night: 4,
   backlight: 4,
-  "clutter+decoy": 5,
+  "clutter+decoy": 12,
   "indoor flicker": 3,
   "small 240x384": 3,
   "1080x1920": 1,
