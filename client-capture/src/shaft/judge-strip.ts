@@ -1,12 +1,12 @@
 import type { ShaftTuning } from "./shaft-tuning.ts";
-import { blockLength, flank, type Strip } from "./strip.ts";
+import { blockAfter, blockLength, flank, type Strip } from "./strip.ts";
 
 /**
  * Turns the sums into evidence per block and line, in `strip.runs`: contrast of the line's middle against both sides, over the block's own
  * texture. What was there before counts by `still`, 0 to 1; what is new counts the more.
  */
 export function judgeStrip(strip: Strip, still: number, tuning: ShaftTuning): void {
-  const { blocks, forwardBlocks, backwardBlocks, nearest, width, runs, ridges, stirs } = strip;
+  const { blocks, backwardBlocks, nearest, width, runs, ridges, stirs } = strip;
   const share = strip.pixelsPerBlock / strip.torso;
   const floor = tuning.contrastFloor * 32 * blockLength;
   const freshWeight = tuning.motionWeight * still + (1 + tuning.motionWeight) * (1 - still);
@@ -14,8 +14,7 @@ export function judgeStrip(strip: Strip, still: number, tuning: ShaftTuning): vo
   const zero = slope * tuning.contrastZero;
   const least = share * tuning.gapEvidence;
   const most = share * tuning.fullEvidence;
-  for (let block = nearest; block < blocks + backwardBlocks; block++) {
-    if (block === forwardBlocks) block = blocks + nearest;
+  for (let block = nearest; block < blocks + backwardBlocks; block = blockAfter(strip, block)) {
     const row = block * width;
     findRidges(strip, row);
     const stay = (slope * still) / (floor + texture.now);

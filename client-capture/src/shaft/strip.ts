@@ -110,6 +110,10 @@ function blocksInside({ alongX, slope, width, blocks, shortest }: Strip, window:
   return Math.min(blocks, Math.max(inside, shortest + 2));
 }
 
+/** The filled block that comes after one: the forward ones first, then the backward ones. */
+export const blockAfter = ({ blocks, forwardBlocks, nearest }: Strip, block: number): number =>
+  block + 1 === forwardBlocks ? blocks + nearest : block + 1;
+
 const roomAhead = (centre: number, size: number, step: number): number => (step > 0 ? size - centre : centre + 1);
 
 /** Sums the window's pixels of each block along each line. */

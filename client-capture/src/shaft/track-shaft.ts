@@ -167,8 +167,7 @@ export function trackShaft(
   weighDirections(sight.sweep.evidence, sight.sweep.side, sight.novelty, clutter, tuning, likelihood);
   const emerging = high * state.emergence.fresh;
   weighEmergence(likelihood, state.arrival.high, emerging);
-  // A rod out of the butt does point up.
-  if (!sight.rodAlong) weighLowHands(likelihood, lowness(sight.hands.now.height, tuning), elapsed, tuning);
+  weighLowHands(likelihood, howLow(sight), elapsed, tuning);
   weighTurn(filter, likelihood);
   const reading = readFilter(filter.belief, filter.directions, filter.absent, tuning.nearMass);
   state.sure = reading.mass >= tuning.leastMass && reading.opposite <= tuning.mostOpposite;
@@ -231,7 +230,7 @@ function readPicture(
       seen,
       inside,
       high: highness(height, tuning),
-      low: sight.rodAlong ? 0 : lowness(height, tuning),
+      low: howLow(sight),
     },
     candidates,
     long: seenLong(candidates, reading, torso, longest, tuning),
@@ -241,6 +240,9 @@ function readPicture(
 
 const highness = (height: number, { highFrom, highTo }: ShaftTuning): number =>
   Math.max(0, Math.min(1, (height - highFrom) / (highTo - highFrom)));
+
+/** How low the hands are, 1 as at address; 0 where a rod lies along the shaft, for its butt end does point up. */
+const howLow = ({ rodAlong, hands, tuning }: ShaftSight): number => (rodAlong ? 0 : lowness(hands.now.height, tuning));
 
 /** Lets the shaft's line pull the hands onto itself, across the line, and remembers how long it looks. */
 function followShaft(state: ShaftTrackerState, shaft: Extract<ShaftInImage, { status: "tracked" }>): void {

@@ -1,6 +1,6 @@
 import type { ConditionName } from "../../scenes/conditions.ts";
 
-/** How many scenes, each of its own seed, make a row: fast reps are short, so they get more of them; and among clutter one in ten has a line so near to the hands that it is taken for the shaft for long. */
+/** How many scenes, each of its own seed, make a row: fast reps are short, so they get more of them; and so does clutter, where one line beside the hands can decide a scene. */
 export const scenesInRow: Readonly<Record<ConditionName, number>> = {
   "slow+rod": 4,
   "slow+bare": 3,

@@ -4,7 +4,6 @@ import { shaftTuning } from "@overcue/client-capture/shaft/shaft-tuning";
 import { makeTurnFilter, type TurnFilter } from "@overcue/client-capture/shaft/turn-filter";
 import { startShaftTracker, trackShaft } from "@overcue/client-capture/shaft/track-shaft";
 import { wantDirections } from "@overcue/client-capture/shaft/want-directions";
-
 import { milliseconds } from "@overcue/shared-geometry/units";
 import { drawBody, drawPicture, seeded } from "./draw-picture.ts";
 
