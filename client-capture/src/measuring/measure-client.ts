@@ -13,7 +13,8 @@ import type { FromMeasureWorker, FrozenPicture, ToMeasureWorker } from "../worke
 
 export interface Measured {
   readonly output: StepOutput;
-  readonly rep: RepReading | null;
+  /** The rep that this picture ended, as soon as it has been gone over once more; null where it ended none. */
+  readonly rep: Promise<RepReading> | null;
   /** Of the picture on the whole, 0 to 255. */
   readonly brightness: number;
   readonly tookMs: number;
@@ -41,11 +42,11 @@ export interface MeasureClient {
   close(): void;
 }
 
-type Answer = Exclude<FromMeasureWorker, { told: "failed" }>;
+type Answer = Exclude<FromMeasureWorker, { told: "failed" | "rep" }>;
 type Told<T extends Answer["told"]> = Extract<Answer, { told: T }>;
 
-interface Waiting {
-  readonly resolve: (answer: Answer) => void;
+interface Waiting<T> {
+  readonly resolve: (answer: T) => void;
   readonly reject: (error: Error) => void;
 }
 
@@ -54,19 +55,26 @@ export function startMeasureClient(): MeasureClient {
     type: "module",
     name: "measure",
   });
-  const waiting = new Map<number, Waiting>();
+  const waiting = new Map<number, Waiting<Answer>>();
+  const waitingReps = new Map<number, Waiting<RepReading>>();
   let nextId = 0;
   const post = (message: ToMeasureWorker, transfer: Transferable[] = []): void => {
     worker.postMessage(message, transfer);
   };
   const failAll = (why: string): void => {
-    for (const { reject } of waiting.values()) reject(new Error(why));
+    for (const { reject } of [...waiting.values(), ...waitingReps.values()]) reject(new Error(why));
     waiting.clear();
+    waitingReps.clear();
   };
   worker.onerror = (event) => {
     failAll(event.message);
   };
   worker.onmessage = ({ data }: MessageEvent<FromMeasureWorker>) => {
+    if (data.told === "rep") {
+      waitingReps.get(data.id)?.resolve(data.rep);
+      waitingReps.delete(data.id);
+      return;
+    }
     const asked = waiting.get(data.id);
     waiting.delete(data.id);
     if (data.told === "failed") asked?.reject(new Error(data.why));
@@ -86,6 +94,10 @@ export function startMeasureClient(): MeasureClient {
     if (answer.told !== told) throw new Error(`The measuring worker answered ${answer.told} where ${told} was asked.`);
     return answer as Told<T>;
   };
+  const repOf = (id: number): Promise<RepReading> =>
+    new Promise((resolve, reject) => {
+      waitingReps.set(id, { resolve, reject });
+    });
   return {
     start(configuration, keepForClip) {
       post({ do: "start", configuration, keepForClip });
@@ -97,7 +109,14 @@ export function startMeasureClient(): MeasureClient {
       post({ do: "reconfigure", configuration });
     },
     lend: async () => (await ask("lent", (id) => ({ do: "lend", id }))).picture,
-    measure: (image, rotation, t) => ask("measured", (id) => ({ do: "measure", id, image, rotation, t }), [image]),
+    async measure(image, rotation, t) {
+      const { id, output, endsRep, brightness, tookMs } = await ask(
+        "measured",
+        (id) => ({ do: "measure", id, image, rotation, t }),
+        [image],
+      );
+      return { output, rep: endsRep ? repOf(id) : null, brightness, tookMs };
+    },
     finish: async () => (await ask("finished", (id) => ({ do: "finish", id }))).answer,
     keep: async (first) => (await ask("kept", (id) => ({ do: "keep", id, first }))).count,
     freeze: async () => (await ask("frozen", (id) => ({ do: "freeze", id }))).picture,

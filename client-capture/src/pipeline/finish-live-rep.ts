@@ -1,29 +1,24 @@
+import type { ShaftEvidence } from "../shaft/track-shaft.ts";
 import type { Configuration } from "./configuration.ts";
 import { goOverAgain } from "./go-over-again.ts";
 import { repReadings, type RepReading } from "./rep-readings.ts";
-import type { StepOutput, StepState } from "./step.ts";
+import type { StepOutput } from "./step.ts";
 
 /** A rep of the second pass that ends this near to the first pass's is the same one, milliseconds. */
 const sameEnd = 700;
 
 /**
  * The rep that the newest picture ended, gone over once more with all of its pictures; null where it ended none. Where the second pass
- * finds no rep there, the first pass's stands.
+ * finds no rep there, the first pass's stands. `evidence` and `outputs` are of the same pictures in the same order.
  */
 export function finishLiveRep(
-  state: StepState,
+  evidence: readonly ShaftEvidence[],
   outputs: readonly StepOutput[],
   configuration: Configuration,
 ): RepReading | null {
   const first = outputs[outputs.length - 1]?.swing.finished;
   if (first === undefined || first === null) return null;
-  const { evidence } = state.shaft;
-  const from = evidence[0]?.t ?? Number.POSITIVE_INFINITY;
-  const again = goOverAgain(
-    evidence,
-    outputs.filter(({ t }) => t >= from),
-    configuration,
-  );
+  const again = goOverAgain(evidence, outputs, configuration);
   const same = again.reps.find((rep) => Math.abs(rep.endedAt - first.endedAt) < sameEnd);
   return repReadings(same ?? first, configuration.settings);
 }

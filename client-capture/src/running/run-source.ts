@@ -2,7 +2,7 @@ import type { CapturedFrame, FrameSource } from "../frames/frame-source.ts";
 import type { Measured, MeasureClient } from "../measuring/measure-client.ts";
 import type { Body } from "../pipeline/body.ts";
 import type { PoseClient } from "../pose/pose-client.ts";
-import { makePoseRest } from "./pose-rest.ts";
+import { adaptRest, type RestTuning } from "./adapt-rest.ts";
 import type { SourceClock } from "./source-clock.ts";
 
 export interface RunHooks {
@@ -32,6 +32,8 @@ export interface RunParts {
  * on for longer.
  */
 const longestWithoutPose = 120;
+/** Of the pose model: up to as long as it takes itself. */
+const poseRest: RestTuning = { longest: 60, longer: 15, shorter: 2 };
 /** How often a paused run looks whether it goes on, milliseconds. */
 const pauseStep = 100;
 
@@ -52,7 +54,7 @@ export async function runSource({
   paused,
 }: RunParts): Promise<void> {
   let posing = false;
-  const rest = makePoseRest();
+  const rest = adaptRest(poseRest);
   let posedAt = Number.NEGATIVE_INFINITY;
 
   const offerToPose = async ({ image, rotation, captureTime }: CapturedFrame): Promise<void> => {
@@ -71,7 +73,7 @@ export async function runSource({
           hooks.onPose(body);
         }, fail)
         .finally(() => {
-          rest.answered(now(), source.live?.missed() ?? 0);
+          rest.worked(now(), source.live?.missed() ?? 0);
           posing = false;
         });
     } catch (error) {

@@ -4,6 +4,7 @@ import type { CameraSource } from "../frames/camera-source.ts";
 import type { CapturedFrame, FrameSource } from "../frames/frame-source.ts";
 import type { MeasureClient, Measured } from "../measuring/measure-client.ts";
 import type { PoseClient } from "../pose/pose-client.ts";
+import { adaptRest, type RestTuning } from "../running/adapt-rest.ts";
 import { runSource } from "../running/run-source.ts";
 import { liveClock, playingClock, type SourceClock } from "../running/source-clock.ts";
 import { keepAwake } from "./keep-awake.ts";
@@ -30,8 +31,9 @@ export interface FollowedRun {
 
 /** Numbers for people change this often, milliseconds. */
 const tellEvery = 300;
-/** Pictures are painted this far apart at least, milliseconds, and where others wait to be measured only so often. */
+/** Pictures are painted this far apart at least, milliseconds; further where pictures are missed; and where others wait to be measured only so often. */
 const paintEvery = 30;
+const paintRest: RestTuning = { longest: 170, longer: 30, shorter: 3 };
 const paintBehindEvery = 200;
 /** The exposure is looked after this often, milliseconds: a change takes a few pictures to show. */
 const tendEvery = 1000;
@@ -45,15 +47,18 @@ export async function followRun(run: FollowedRun): Promise<void> {
   let toldAt = Number.NEGATIVE_INFINITY;
   let paintedAt = Number.NEGATIVE_INFINITY;
   let painted = false;
+  const rest = adaptRest(paintRest);
   let tendedAt = Number.NEGATIVE_INFINITY;
   let top: TopSeen = "never";
 
   const onPicture = (frame: CapturedFrame): void => {
     const at = now();
     const behind = (source.live?.waiting() ?? 0) > 0;
-    painted = at - paintedAt > (behind ? paintBehindEvery : paintEvery);
+    const since = at - paintedAt;
+    painted = behind ? since > paintBehindEvery : since > paintEvery && rest.isOver(at - paintEvery);
     if (!painted) return;
     paintedAt = at;
+    rest.worked(at, source.live?.missed() ?? 0);
     run.onPicture(frame);
   };
   const onMeasured = (measured: Measured): void => {
@@ -61,10 +66,9 @@ export async function followRun(run: FollowedRun): Promise<void> {
     const at = now();
     numbers.pictureAt(at, source.live?.missed() ?? 0);
     run.onMeasured(measured, clock, store.getState().framesPerSecond, painted);
-    if (measured.rep !== null) {
-      const { kind, complete } = measured.rep;
+    void measured.rep?.then(({ kind, complete }) => {
       store.setState(({ reps: count }) => ({ reps: count + 1, lastRep: { kind, complete } }));
-    }
+    }, onFailed);
     top = followTop(top, measured.output);
     if (camera !== null && at - tendedAt > tendEvery) {
       tendedAt = at;
@@ -77,6 +81,12 @@ export async function followRun(run: FollowedRun): Promise<void> {
     const { brightness } = measured;
     store.setState({ framing, top, brightness, exposureMs: camera?.exposure.now() ?? null });
     tellFinding(store, measured.output, numbers.read(at), run.databaseMissing);
+  };
+
+  const onFailed = (why: unknown): void => {
+    if (stopped()) return;
+    const lastFailure = why instanceof Error ? why.message : String(why);
+    store.setState(({ failedFrames }) => ({ failedFrames: failedFrames + 1, lastFailure }));
   };
 
   try {
@@ -96,10 +106,7 @@ export async function followRun(run: FollowedRun): Promise<void> {
         onPose: () => {
           numbers.poseAt(now());
         },
-        onFailed: (why) => {
-          if (stopped()) return;
-          store.setState(({ failedFrames }) => ({ failedFrames: failedFrames + 1, lastFailure: why }));
-        },
+        onFailed,
       },
     });
   } finally {

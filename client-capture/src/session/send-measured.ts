@@ -4,7 +4,7 @@ import { wireEstimate } from "../link/wire-estimate.ts";
 import { wireCheckpoint, wireRep } from "../link/wire-rep.ts";
 import type { Measured } from "../measuring/measure-client.ts";
 import type { Configuration } from "../pipeline/configuration.ts";
-import { readCheckpoint } from "../pipeline/rep-readings.ts";
+import { readCheckpoint, type RepReading } from "../pipeline/rep-readings.ts";
 import type { SourceClock } from "../running/source-clock.ts";
 import type { RepIds } from "./rep-ids.ts";
 import type { ToldBands } from "./told-bands.ts";
@@ -22,13 +22,16 @@ export interface SendingParts {
 
 /**
  * Sends on what one picture gave: the estimate, which may be lost; checkpoints passed slowly enough to be read live; and a finished rep, which
- * is kept until the book has it; before it, the checkpoints whose band the finished rep takes back. Without a relay a rep is dated by the page's own clock.
+ * is kept until the book has it; before it, the checkpoints whose band the finished rep takes back. A rep that has just ended is sent when it has been gone over
+ * once more, and keeps the id it had. Without a relay a rep is dated by the page's own clock.
  */
 export function sendMeasured({ output, rep }: Measured, sequence: number, parts: SendingParts): void {
   const { uplink, reps, repIds, toldBands, clock, configuration } = parts;
   const { calibration, settings } = configuration;
-  const relayTime = (t: number): number | null => uplink?.relayTime(clock.toPageTime(t)) ?? null;
-  const anyTime = (t: number): number => relayTime(t) ?? performance.timeOrigin + clock.toPageTime(t);
+  // As the clock stands at this picture: a clip that falls behind moves it before the rep has been gone over.
+  const shift = clock.toPageTime(output.t) - output.t;
+  const relayTime = (t: number): number | null => uplink?.relayTime(t + shift) ?? null;
+  const anyTime = (t: number): number => relayTime(t) ?? performance.timeOrigin + t + shift;
 
   const capturedAt = relayTime(output.t);
   if (uplink !== null && capturedAt !== null) {
@@ -42,11 +45,17 @@ export function sendMeasured({ output, rep }: Measured, sequence: number, parts:
     }
   }
   if (rep !== null) {
-    for (const taken of toldBands.corrections(rep.checkpoints)) {
-      const reading = wireCheckpoint(taken, anyTime);
-      uplink?.sendCheckpoint({ repId: repIds.current(), reading, calibration, corrects: true });
-    }
-    void reps.add(wireRep(rep, repIds.finish(), settings.handed, calibration, anyTime));
+    const repId = repIds.finish();
+    const corrections = toldBands.finish();
+    const send = (finished: RepReading): void => {
+      for (const taken of corrections(finished.checkpoints)) {
+        const reading = wireCheckpoint(taken, anyTime);
+        uplink?.sendCheckpoint({ repId, reading, calibration, corrects: true });
+      }
+      void reps.add(wireRep(finished, repId, settings.handed, calibration, anyTime));
+    };
+    // A rep that never comes is told by whoever follows the run.
+    void rep.then(send, () => undefined);
   } else if (output.swing.refused !== null) {
     repIds.drop();
     toldBands.forget();

@@ -6,28 +6,32 @@ import type { ReadCheckpoint } from "../pipeline/rep-readings.ts";
 /** The bands that were told as decided while the rep under way happened. */
 export interface ToldBands {
   tell(reading: ReadCheckpoint): void;
-  /** The finished rep's readings that take back a band that was told: another one, or none that is sure. Forgets what was told. */
-  corrections(finished: readonly ReadCheckpoint[]): readonly ReadCheckpoint[];
+  /** The rep under way has ended: what was told of it so far, to be held against its readings. The next one begins with nothing told. */
+  finish(): Corrections;
   forget(): void;
 }
 
+/** Those of the finished rep's readings that take back a band that was told: another one, or none that is sure. */
+type Corrections = (finished: readonly ReadCheckpoint[]) => readonly ReadCheckpoint[];
+
 export function makeToldBands(): ToldBands {
-  const told = new Map<CheckpointId, BandId>();
+  let told = new Map<CheckpointId, BandId>();
   return {
     tell(reading) {
       const band = decidedBand(reading);
       if (band !== null) told.set(reading.checkpoint, band);
     },
-    corrections(finished) {
-      const taken = finished.filter((reading) => {
-        const before = told.get(reading.checkpoint);
-        return before !== undefined && before !== decidedBand(reading);
-      });
-      told.clear();
-      return taken;
+    finish() {
+      const ofThisRep = told;
+      told = new Map();
+      return (finished) =>
+        finished.filter((reading) => {
+          const before = ofThisRep.get(reading.checkpoint);
+          return before !== undefined && before !== decidedBand(reading);
+        });
     },
     forget() {
-      told.clear();
+      told = new Map();
     },
   };
 }

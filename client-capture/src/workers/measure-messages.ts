@@ -61,12 +61,14 @@ export type FromMeasureWorker =
       readonly told: "measured";
       readonly id: number;
       readonly output: StepOutput;
-      /** A rep that this picture ended, gone over once more. */
-      readonly rep: RepReading | null;
+      /** Whether this picture ended a rep, which is told by itself when it has been gone over once more. */
+      readonly endsRep: boolean;
       /** Of the picture on the whole, 0 to 255. */
       readonly brightness: number;
       readonly tookMs: number;
     }
+  /** The rep that the picture of this id ended; after that picture's own answer. */
+  | { readonly told: "rep"; readonly id: number; readonly rep: RepReading }
   | { readonly told: "finished"; readonly id: number; readonly answer: ClipAnswer }
   /** How many are kept by now. */
   | { readonly told: "kept"; readonly id: number; readonly count: number }

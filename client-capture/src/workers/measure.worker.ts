@@ -3,7 +3,6 @@ import { milliseconds } from "@overcue/shared-geometry/units";
 import type { Body } from "../pipeline/body.ts";
 import type { Configuration } from "../pipeline/configuration.ts";
 import { finishClip } from "../pipeline/finish-clip.ts";
-import { finishLiveRep } from "../pipeline/finish-live-rep.ts";
 import { startStep, step, type StepOutput, type StepState } from "../pipeline/step.ts";
 import { meanBrightness } from "../picture/mean-brightness.ts";
 import type { Picture } from "../picture/picture.ts";
@@ -12,19 +11,21 @@ import { learnRodColour } from "../shaft/learn-rod-colour.ts";
 import { findSticks } from "../station/find-sticks.ts";
 import { medianPicture } from "../station/median-picture.ts";
 import { snapStick } from "../station/snap-stick.ts";
+import { startGoOverClient, type GoOverClient } from "./go-over-client.ts";
 import type { FromMeasureWorker, ToMeasureWorker } from "./measure-messages.ts";
 import { PictureReader } from "./picture-reader.ts";
 
 declare const self: DedicatedWorkerGlobalScope;
 
-/** Live pictures are kept this long, milliseconds: a slow rehearsal with two pumps and a look round fits in. */
-const liveMemory = milliseconds(25_000);
+/** What each picture showed is kept for as long, milliseconds: all of a clip; of live pictures only the newest, for `goingOver` keeps them. */
+const clipMemory = milliseconds(Number.POSITIVE_INFINITY);
+const liveMemory = milliseconds(1);
 
 interface Run {
   configuration: Configuration;
-  readonly forClip: boolean;
   state: StepState;
-  readonly outputs: StepOutput[];
+  /** Of a clip's pictures so far; null for live ones. */
+  readonly outputs: StepOutput[] | null;
 }
 
 const reader = new PictureReader();
@@ -34,6 +35,9 @@ let body: Body | null = null;
 let newest: Picture | null = null;
 let kept: Picture[] = [];
 let frozen: Picture | null = null;
+
+/** Started with the first live run. */
+let goingOver: GoOverClient | null = null;
 
 const tell = (message: FromMeasureWorker): void => {
   self.postMessage(message);
@@ -60,6 +64,7 @@ self.onmessage = ({ data }: MessageEvent<ToMeasureWorker>) => {
     case "finish":
       answer(data.id, () => {
         const { state, outputs, configuration } = startedRun();
+        if (outputs === null) throw new Error("Live pictures have no end to finish.");
         return { told: "finished", id: data.id, answer: finishClip(state, outputs, configuration) };
       });
       return;
@@ -96,8 +101,14 @@ self.onmessage = ({ data }: MessageEvent<ToMeasureWorker>) => {
 };
 
 function start(configuration: Configuration, forClip: boolean): Run {
-  const keepFor = forClip ? milliseconds(Number.POSITIVE_INFINITY) : liveMemory;
-  return { configuration, forClip, state: startStep(configuration, keepFor), outputs: [] };
+  if (!forClip) {
+    goingOver ??= startGoOverClient(({ id, rep }) => {
+      tell({ told: "rep", id, rep });
+    });
+    goingOver.start(configuration);
+  }
+  const state = startStep(configuration, forClip ? clipMemory : liveMemory);
+  return { configuration, state, outputs: forClip ? [] : null };
 }
 
 async function measure({ id, image, rotation, t }: Extract<ToMeasureWorker, { do: "measure" }>): Promise<void> {
@@ -105,24 +116,23 @@ async function measure({ id, image, rotation, t }: Extract<ToMeasureWorker, { do
     const current = startedRun();
     const before = performance.now();
     const picture = await reader.read(image, rotation);
+    // A camera has few pictures to lend and gives none while they are out.
+    image.close();
     newest = picture;
     const stepped = step(current.state, { picture, t: milliseconds(t), body });
     current.state = stepped.state;
-    remember(current, stepped.output);
-    const rep = current.forClip ? null : finishLiveRep(current.state, current.outputs, current.configuration);
+    const { output } = stepped;
+    current.outputs?.push(output);
     const tookMs = performance.now() - before;
-    tell({ told: "measured", id, output: stepped.output, rep, brightness: meanBrightness(picture), tookMs });
+    const endsRep = current.outputs === null && output.swing.finished !== null;
+    tell({ told: "measured", id, output, endsRep, brightness: meanBrightness(picture), tookMs });
+    const evidence = current.state.shaft.evidence.at(-1);
+    if (current.outputs === null && evidence !== undefined) goingOver?.keep(id, evidence, output);
   } catch (error) {
     tell({ told: "failed", id, why: whyOf(error) });
   } finally {
     image.close();
   }
-}
-
-function remember({ outputs, forClip }: Run, output: StepOutput): void {
-  outputs.push(output);
-  if (forClip) return;
-  while ((outputs[0]?.t ?? output.t) < output.t - liveMemory) outputs.shift();
 }
 
 function answer(id: number, make: () => FromMeasureWorker): void {
@@ -136,6 +146,7 @@ function answer(id: number, make: () => FromMeasureWorker): void {
 function reconfigure(configuration: Configuration): void {
   if (run === null) return;
   run.configuration = configuration;
+  if (run.outputs === null) goingOver?.reconfigure(configuration);
   run.state = { ...run.state, after: { ...run.state.after, configuration } };
 }
 

@@ -52,7 +52,10 @@ function find({ id, image, rotation, t }: Extract<ToPoseWorker, { do: "find" }>)
     const before = performance.now();
     const { width, height } = uprightSize(image, rotation);
     const scale = Math.min(1, greatestHeight / height);
-    const input = rotation === 0 && scale === 1 ? image : canvas.draw(image, rotation, scale);
+    // A camera has few pictures to lend and gives none while they are out: its own are copied and given back before the model looks.
+    const asItIs = rotation === 0 && scale === 1 && !isLent(image);
+    const input = asItIs ? image : canvas.draw(image, rotation, scale);
+    if (isLent(image)) image.close();
     const result = landmarker.detectForVideo(input, risingTime(t));
     tell({ told: "body", id, body: bodyFromResult(result, width, height, t), tookMs: performance.now() - before });
   } catch (error) {
@@ -61,6 +64,8 @@ function find({ id, image, rotation, t }: Extract<ToPoseWorker, { do: "find" }>)
     image.close();
   }
 }
+
+const isLent = (image: VideoFrame | ImageBitmap): image is VideoFrame => "displayWidth" in image;
 
 /** Median milliseconds a picture of a drawn person takes, the slow first one left out. */
 function timeFigure(model: PoseLandmarker): number {

@@ -1,10 +1,10 @@
 import { expect, test } from "vitest";
-import { makePoseRest } from "@overcue/client-capture/running/pose-rest";
+import { adaptRest } from "@overcue/client-capture/running/adapt-rest";
 
-test("S15 the pose model rests longer while pictures are missed, never for long, and not at all once none are", () => {
-  const rest = makePoseRest();
+test("S15 work that can wait rests longer while pictures are missed, never for long, and not at all once none are", () => {
+  const rest = adaptRest({ longest: 60, longer: 15, shorter: 2 });
   const restAfter = (at: number, missed: number): number => {
-    rest.answered(at, missed);
+    rest.worked(at, missed);
     let over = 0;
     while (!rest.isOver(at + over)) over++;
     return over;
@@ -15,6 +15,6 @@ test("S15 the pose model rests longer while pictures are missed, never for long,
   expect(rests).toEqual(rests.toSorted((a, b) => a - b));
   expect(rests[0]).toBeGreaterThan(0);
   expect(rests.at(-1)).toBeLessThanOrEqual(60);
-  for (let i = 0; i < 40; i++) rest.answered(20_000 + i, 10);
+  for (let i = 0; i < 40; i++) rest.worked(20_000 + i, 10);
   expect(restAfter(30_000, 10)).toBe(0);
 });
