@@ -32,6 +32,8 @@ export function dateInPicture(clip: PictureClip, found: FoundInPicture): DatedIn
   );
   const back: Span = [setOff.from.t, topT];
   const down: Span = [topT, lowT];
+  // Few pictures see a fast club come down: the next one may come after the hands' low.
+  const levelDown: Span = [topT, lowT + pictureTuning.levelBefore * (lowT - topT)];
   const through: Span = [topT + 0.5 * (lowT - topT), lowT + 0.6 * (lowT - topT)];
   // Where the head did not stand behind the ball first, nobody knows where the ball lies.
   const headUp = rest.still ? headAboveRest(moments, timeAt(path, rest.index), scale) : [];
@@ -47,7 +49,7 @@ export function dateInPicture(clip: PictureClip, found: FoundInPicture): DatedIn
       ...dated("arm-level-back", overShoulder, looksHigher, back, 1, sd),
       dateTopInPicture(path, top),
       ...dated("arm-level-down", overShoulder, looksHigher, down, -1, sd),
-      ...dated("shaft-level-down", rise, 0, down, -1, pictureTuning.shaftLevelSd),
+      ...dated("shaft-level-down", rise, 0, levelDown, -1, pictureTuning.shaftLevelSd),
       // The club head was blurred away: the hands are lowest a moment before impact.
       ...(impact.length > 0 ? impact : told("impact", impactByHands(topT, lowT))),
     ],

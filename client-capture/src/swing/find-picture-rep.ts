@@ -20,6 +20,8 @@ interface Rest {
   readonly x: number;
   readonly up: number;
   readonly index: number;
+  /** Up to then they were looked at for so long, milliseconds. */
+  readonly time: number;
   /** Whether they stood still, and the club at the ball. */
   readonly still: boolean;
 }
@@ -78,43 +80,53 @@ function lowAfter(path: readonly HandsMoment[], from: number): number {
 function restBefore({ moments, path, heads }: PictureClip, from: number, top: number): Rest | null {
   let lowest = from;
   for (let index = from; index <= top; index++) if (upAt(path, index) < upAt(path, lowest)) lowest = index;
+  const time = restTimeBefore(path, lowest, top);
   for (let index = top; index >= from; index--) {
     const here = path[index];
     if (here === undefined || here.up > upAt(path, top) - pictureTuning.swing) continue;
-    const rest = restAt(path, from, index);
-    if (rest === null || !pointsDown(moments, here.t - pictureTuning.restTime, here.t)) continue;
-    if (!headRests(heads, here.t - pictureTuning.restTime, here.t)) continue;
+    const rest = restAt(path, from, index, time);
+    if (rest === null || !pointsDown(moments, here.t - time, here.t)) continue;
+    if (!headRests(heads, here.t - time, here.t)) continue;
     // Its end may be the first creeping away: the moment before it is the surer rest.
     const earlier = restAt(
       path,
       from,
-      path.findLastIndex(({ t }) => t <= here.t - pictureTuning.restTime),
+      path.findLastIndex(({ t }) => t <= here.t - time),
+      time,
     );
     const isSame = earlier !== null && Math.hypot(earlier.x - rest.x, earlier.up - rest.up) < pictureTuning.rests;
     return isSame ? earlier : rest;
   }
   const { x, up, t } = path[lowest] ?? { x: 0, up: 0, t: 0 };
-  if (!pointsDown(moments, t - pictureTuning.restTime, t + pictureTuning.restTime)) return null;
-  return { x, up, index: lowest, still: false };
+  if (!pointsDown(moments, t - time, t + time)) return null;
+  return { x, up, index: lowest, time, still: false };
+}
+
+/** How long the hands rest at least before a swing that goes up as fast as this one: who swings fast stirs until shortly before. Milliseconds. */
+function restTimeBefore(path: readonly HandsMoment[], low: number, top: number): number {
+  const { restTime, leastRest, restShare } = pictureTuning;
+  const begun = upAt(path, low) + (upAt(path, top) - upAt(path, low)) / 10;
+  const from = path.findLastIndex(({ up }, index) => index <= top && up <= begun);
+  return Math.min(restTime, Math.max(leastRest, restShare * (timeAt(path, top) - timeAt(path, from))));
 }
 
 /** Whether the club rested forward of the ball and off the ground: then its head comes down in the picture as it goes back over the ball. From the ball it hardly does. */
 function isForward({ path, heads }: PictureClip, rest: Rest, top: number): boolean {
   const restT = timeAt(path, rest.index);
   const topT = timeAt(path, top);
-  const atRest = heads.filter(({ t }) => t >= restT - pictureTuning.restTime && t <= restT).map(({ y }) => y);
+  const atRest = heads.filter(({ t }) => t >= restT - rest.time && t <= restT).map(({ y }) => y);
   const after = heads.filter(({ t }) => t > restT && t < topT).map(({ y }) => y);
   // Single heads are found too far out: the third lowest counts.
   const lowest = after.sort((a, b) => b - a)[2];
   return lowest !== undefined && atRest.length > 0 && lowest - median(atRest) > pictureTuning.offBall;
 }
 
-function restAt(path: readonly HandsMoment[], from: number, index: number): Rest | null {
+function restAt(path: readonly HandsMoment[], from: number, index: number, time: number): Rest | null {
   const t = timeAt(path, index);
   let first = index;
-  while (first > from && t - timeAt(path, first) < pictureTuning.restTime) first--;
+  while (first > from && t - timeAt(path, first) < time) first--;
   const stretch = path.slice(first, index + 1);
-  if (stretch.length < 4 || t - timeAt(path, first) < pictureTuning.restTime) return null;
+  if (stretch.length < 4 || t - timeAt(path, first) < time) return null;
   const middle = (part: readonly HandsMoment[]): { x: number; up: number } => ({
     x: median(part.map((moment) => moment.x)),
     up: median(part.map((moment) => moment.up)),
@@ -125,13 +137,13 @@ function restAt(path: readonly HandsMoment[], from: number, index: number): Rest
   const isStill =
     Math.hypot(late.x - early.x, late.up - early.up) < pictureTuning.rests / 2 &&
     near.length >= pictureTuning.mostAtRest * stretch.length;
-  return isStill ? { ...all, index, still: true } : null;
+  return isStill ? { ...all, index, time, still: true } : null;
 }
 
 /** Whether the head stood still, as far as it was seen: going back the hands come nearer to the camera and hardly move in its picture. */
 function headRests(heads: readonly PlaceInPicture[], from: number, to: number): boolean {
   const seen = heads.filter(({ t }) => t >= from && t <= to);
-  if (seen.length < 6) return true;
+  if (seen.length < 4) return true;
   const third = Math.floor(seen.length / 3);
   const middle = (part: readonly PlaceInPicture[]): { x: number; y: number } => ({
     x: median(part.map(({ x }) => x)),

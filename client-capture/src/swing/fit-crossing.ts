@@ -22,6 +22,9 @@ export interface FitOptions {
   readonly sharedErrors: number;
 }
 
+/** Milliseconds from one sample to the next that a camera of 24 pictures a second leaves. */
+const usualGap = 42;
+
 interface Parabola {
   readonly at: number;
   readonly coefficients: readonly [number, number, number];
@@ -44,10 +47,15 @@ export function fitCrossing(
   const share = (level - before.value) / (after.value - before.value);
   const linear = before.t + Math.min(1, Math.max(0, share)) * (after.t - before.t);
   const parabola = fitParabola(windowAbout(series, linear, level, options), linear, options.sharedErrors);
-  const straightSlope = (after.value - before.value) / (after.t - before.t);
+  const gap = after.t - before.t;
+  const straightSlope = (after.value - before.value) / gap;
+  const scatter = Math.hypot(before.sd, after.sd) / Math.SQRT2 / Math.abs(straightSlope);
+  // Across a gap of several pictures nobody knows how the quantity went.
+  const unseen = Math.max(0, gap - usualGap) / 4;
+  // The chord is off by no more than an eighth of the gap (a parabola's sagitta).
   const straight: Crossing = {
     t: milliseconds(linear),
-    sd: Math.hypot(before.sd, after.sd) / Math.SQRT2 / Math.abs(straightSlope),
+    sd: Math.hypot(scatter, gap / 8, unseen),
     slope: straightSlope,
   };
   if (parabola === null) return straight;
@@ -59,13 +67,13 @@ export function fitCrossing(
     offset -= (c + b * offset + a * offset * offset - level) / slope;
   }
   const slope = b + 2 * a * offset;
-  const margin = after.t - before.t;
-  const inside = linear + offset >= before.t - margin && linear + offset <= after.t + margin;
+  const inside = linear + offset >= before.t - gap && linear + offset <= after.t + gap;
   if (!inside || slope * straightSlope <= 0) return straight;
   const sd = parabola.valueSd / Math.abs(slope);
-  // Few samples far apart bend the parabola at will; the chord is then off by no more than an eighth of the gap (a parabola's sagitta).
-  const chordSd = Math.hypot(straight.sd, (after.t - before.t) / 8);
-  return sd <= chordSd ? { t: milliseconds(linear + offset), sd, slope } : { ...straight, sd: chordSd };
+  // Few samples far apart bend the parabola at will.
+  return Math.hypot(sd, unseen) <= straight.sd
+    ? { t: milliseconds(linear + offset), sd: Math.hypot(sd, unseen), slope }
+    : straight;
 }
 
 function windowAbout(series: readonly SeriesPoint[], t: number, level: number, options: FitOptions): SeriesPoint[] {

@@ -11,6 +11,17 @@ export interface HandsMoment {
 export const upAt = (path: readonly HandsMoment[], index: number): number => path[index]?.up ?? 0;
 export const timeAt = (path: readonly HandsMoment[], index: number): number => path[index]?.t ?? 0;
 
+/** First and last time of the stretch about a top in which the hands are within `depth` metres of it. */
+export function timeAbout(path: readonly HandsMoment[], top: number, depth: number): readonly [number, number] {
+  const isHigh = (index: number): boolean =>
+    index >= 0 && index < path.length && upAt(path, index) > upAt(path, top) - depth;
+  let first = top;
+  let last = top;
+  while (isHigh(first - 1)) first--;
+  while (isHigh(last + 1)) last++;
+  return [timeAt(path, first), timeAt(path, last)];
+}
+
 /** The path of the hands in metres of the golfer's own scale. Pictures without hands are left out. */
 export function handsPath(moments: readonly PictureMoment[], scale: number): HandsMoment[] {
   const seen = moments.flatMap(({ t, hands }) =>

@@ -24,6 +24,13 @@ export interface Leaving {
   readonly visible: StartOfGrowth;
 }
 
+/** Metres; `lingers`: the share of the time that is left to the top that going twice as far as `seen` takes at most. */
+export interface LeavingTuning {
+  readonly seen: number;
+  readonly most: number;
+  readonly lingers: number;
+}
+
 /**
  * When something left its resting place in the picture for good before the top: `seen` is how far it must have gone to be seen to have left, up to `most` more its
  * start is fitted; metres. Null where it was not seen at rest, or not while it left.
@@ -31,7 +38,7 @@ export interface Leaving {
 export function leaveRest(
   places: readonly PlaceAt[],
   span: RestToTop,
-  { seen, most }: { readonly seen: number; readonly most: number },
+  { seen, most, lingers }: LeavingTuning,
 ): Leaving | null {
   const { setOff } = pictureTuning;
   const resting = places.filter(({ t }) => t >= span.from && t <= span.rest);
@@ -39,18 +46,19 @@ export function leaveRest(
   const at = middleOf(resting);
   const away = steadied(places.filter(({ t }) => t >= span.from && t <= span.top)).map((place): SeriesPoint => ({
     t: place.t,
-    value: Math.hypot(...place.at.map((value, axis) => value - (at[axis] ?? 0))),
+    value: apart(place.at, at),
     sd: 0,
   }));
   const scatter = median(away.filter(({ t }) => t <= span.rest).map(({ value }) => value));
-  const level = Math.max(seen, setOff.scatters * scatter);
+  const plain = Math.max(seen, setOff.scatters * scatter);
+  const level = surest(away, plain, lingers, span.top);
   const lastInside = away.findLastIndex(({ value }) => value < level);
   const [before, after] = [away[lastInside], away[lastInside + 1]];
   if (before === undefined || after === undefined || after.t - before.t > setOff.longestGap) return null;
   // What it scatters by at rest lengthens every distance, the short ones most.
   const growing = away
     .slice(lastInside + 1)
-    .map((one) => ({ ...one, value: Math.sqrt(one.value ** 2 - scatter ** 2) }));
+    .map((one) => ({ ...one, value: Math.sqrt(Math.max(0, one.value ** 2 - scatter ** 2)) }));
   const end = growing.findIndex(({ value }) => value > most + level);
   const start = startOfGrowth(growing.slice(0, Math.max(3, end)));
   const t = before.t + ((after.t - before.t) * (level - before.value)) / (after.value - before.value);
@@ -63,11 +71,22 @@ export function leaveRest(
   const both = together(fitted, { t: usual.t, sd: Math.hypot(usual.sd, (doubled - t) / 3) });
   const address = { t: Math.min(t, Math.max(span.rest, both.t)), sd: both.sd };
   // Who looks on sees it a little earlier or later than at this level, by as much as it takes to grow by some of it.
+  const visibleT = address.t + (t - address.t) * (plain / level) ** (1 / swingTuning.setOff.power);
   const pace = (swingTuning.setOff.power * level) / Math.max(t - address.t, after.t - before.t);
   const creeping = setOff.seenShare * (span.top - t);
   const visibleSd = Math.hypot((scatter + level / 3) / pace, (after.t - before.t) / 4, creeping);
-  return { address, visible: { t, sd: visibleSd } };
+  return { address, visible: { t: visibleT, sd: visibleSd } };
 }
+
+/** `level`, or twice as much where that was passed only long after: then a resting club was shifted, or an end of it found elsewhere. */
+function surest(away: readonly SeriesPoint[], level: number, lingers: number, top: number): number {
+  const leftAt = (distance: number): number => away[away.findLastIndex(({ value }) => value < distance)]?.t ?? top;
+  const twice = leftAt(2 * level);
+  return twice - leftAt(level) > lingers * (top - twice) ? 2 * level : level;
+}
+
+export const apart = (a: readonly number[], b: readonly number[]): number =>
+  Math.hypot(...a.map((value, axis) => value - (b[axis] ?? 0)));
 
 /** When a reach set off that had gone `share` of its way by `t` and ends at `top`, by minimum jerk (Flash and Hogan 1985, from memory: 10 x^3 at first). */
 function usualStart(share: number, t: number, top: number): StartOfGrowth {
@@ -87,7 +106,7 @@ function together(a: StartOfGrowth | null, b: StartOfGrowth): StartOfGrowth {
 }
 
 /** Medians over a short time: the end of a thin line is found a few centimetres up or down it from picture to picture. */
-function steadied(places: readonly PlaceAt[]): PlaceAt[] {
+export function steadied(places: readonly PlaceAt[]): PlaceAt[] {
   const half = pictureTuning.setOff.steadiedOver / 2;
   let first = 0;
   let last = -1;
@@ -98,6 +117,6 @@ function steadied(places: readonly PlaceAt[]): PlaceAt[] {
   });
 }
 
-function middleOf(places: readonly PlaceAt[]): readonly number[] {
+export function middleOf(places: readonly PlaceAt[]): readonly number[] {
   return (places[0]?.at ?? []).map((_, axis) => median(places.map(({ at }) => at[axis] ?? 0)));
 }

@@ -1,7 +1,7 @@
 import { dateInPicture } from "./date-in-picture.ts";
 import type { CheckpointTime } from "./checkpoint-time.ts";
 import { findPictureRep, type FoundInPicture } from "./find-picture-rep.ts";
-import { timeAt, turnsOf } from "./hands-path.ts";
+import { timeAbout, timeAt, turnsOf } from "./hands-path.ts";
 import { median } from "./median.ts";
 import { movingTime } from "./moving-time.ts";
 import { pictureClip, type PictureClip } from "./picture-clip.ts";
@@ -66,10 +66,17 @@ function repAbout(
 /** A clip's own time says nothing of a rehearsal: it may be in slow motion. */
 function kindOf(clip: PictureClip, found: FoundInPicture): PictureRep["kind"] {
   if (found.tops > 1) return "pump";
-  const topT = timeAt(clip.path, found.top);
-  const overShoulder = clip.overShoulder.flatMap(({ t, value }) =>
-    Math.abs(t - topT) > pictureTuning.restTime / 2 ? [] : [value],
-  );
-  if (overShoulder.length > 0 && median(overShoulder) < pictureTuning.fullOverShoulder) return "half";
-  return found.rest.still ? "full" : "flow";
+  return isHalf(clip, found.top) ? "half" : found.rest.still ? "full" : "flow";
+}
+
+/** At a half swing's top the hands are hardly over the shoulder, and the club, where it is seen, stands up from them; at a full one's it lies down. */
+function isHalf({ path, moments, overShoulder, scale }: PictureClip, top: number): boolean {
+  const [from, to] = timeAbout(path, top, pictureTuning.topDepth);
+  const atTop = ({ t }: { readonly t: number }): boolean => t >= from && t <= to;
+  const hands = overShoulder.filter(atTop).map(({ value }) => value);
+  if (hands.length === 0 || median(hands) >= pictureTuning.fullOverShoulder) return false;
+  const rises = moments
+    .filter(atTop)
+    .flatMap(({ shaft }) => (shaft === null || shaft.head === null ? [] : [(shaft.grip.y - shaft.head.y) / scale]));
+  return rises.length === 0 || median(rises) > pictureTuning.standsUp;
 }

@@ -8,6 +8,9 @@ export const pictureTuning = {
   rests: 0.02,
   /** The hands rest where in this many milliseconds their middle moves less than `rests`, and most of them lie within it. */
   restTime: 300,
+  /** Before a fast swing they rest less long: this share of the time from the first tenth of the rise to the top, and no less than `leastRest` milliseconds. */
+  restShare: 0.5,
+  leastRest: 100,
   mostAtRest: 0.8,
   /** Of a club's two ends at rest, one picture after the other, at least this share lies so near. */
   mostNear: 0.6,
@@ -30,11 +33,16 @@ export const pictureTuning = {
    * much earlier or later the head is seen to have moved.
    * Where the usual course of a reach tells it: a club that sets off along the line of sight is seen to go so many times less far than it does; one standard deviation as a share of the time from
    * then to when it is seen to have left.
+   * Where nobody knows the camera, what lies within `shifts` metres of its rest may be another rest, if it keeps its place there within `pauses` times `seen`; and one that takes this share of the
+   * time that is left to the top to go twice as far as is seen `lingers` and has not left yet.
    */
   setOff: {
     head: { seen: 0.03, most: 0.3 },
     hands: { seen: 0.02, most: 0.1 },
     scatters: 3,
+    shifts: 0.15,
+    pauses: 0.5,
+    lingers: 0.33,
     steadiedOver: 120,
     longestGap: 120,
     creepShare: 0.2,
@@ -50,8 +58,9 @@ export const pictureTuning = {
   /** Past the ball the hands rise by this, in less than so many times the time that they came down in and so many milliseconds more. */
   risesThrough: 0.1,
   through: { times: 1.5, more: 400 },
-  /** At a full top the hands are this far over the lead shoulder in the picture, half a swing's are not. */
+  /** At a full top the hands are this far over the lead shoulder in the picture, or the club's head is no farther than that over the hands; half a swing's are not. */
   fullOverShoulder: 0.3,
+  standsUp: 0.5,
   /** The hands are highest within `topFlat` of the top; the top is known to a share of the time that they spend within `topDepth` of it. */
   topFlat: 0.015,
   topDepth: 0.08,
@@ -63,6 +72,8 @@ export const pictureTuning = {
   armLevel: { looksHigher: 0.08, sd: 0.12 },
   /** One standard deviation of the rise at which the shaft is level, as the lens stands over or under it. Metres. */
   shaftLevelSd: 0.1,
+  /** The shaft is level coming down before this share of the way down's time after the hands were lowest. */
+  levelBefore: 0.25,
   /**
    * One standard deviation of where the head meets the ball, as it rested behind it, metres. Where the head is not seen: impact comes this share of the way
    * down's time after the hands were lowest (common practice, no source: they rise again through the ball), known to another share and no better than `least` ms.

@@ -1,6 +1,7 @@
 import type { FoundInPicture } from "./find-picture-rep.ts";
 import { timeAt, upAt, type HandsMoment } from "./hands-path.ts";
-import { leaveRest } from "./leave-rest.ts";
+import { lastPause } from "./last-pause.ts";
+import { leaveRest, type Leaving, type PlaceAt } from "./leave-rest.ts";
 import type { PictureClip } from "./picture-clip.ts";
 import { pictureTuning } from "./picture-tuning.ts";
 import { swingTuning } from "./swing-tuning.ts";
@@ -25,11 +26,15 @@ export function setOffInPicture({ path, heads }: PictureClip, found: FoundInPict
       from: { t: timeAt(path, turnedForward(path, rest.index)), sd: swingTuning.setOff.turnSd },
     };
   const restT = timeAt(path, rest.index);
-  const span = { from: restT - pictureTuning.restTime, rest: restT, top: timeAt(path, top) };
-  const { head, hands } = pictureTuning.setOff;
+  const span = { from: restT - rest.time, rest: restT, top: timeAt(path, top) };
+  const { head, hands, lingers } = pictureTuning.setOff;
   const ofHeads = heads.map(({ t, x, y }) => ({ t, at: [x, y] }));
   const ofHands = path.map(({ t, x, up }) => ({ t, at: [x, up] }));
-  const ways = [leaveRest(ofHeads, span, head), leaveRest(ofHands, span, hands)].flatMap((one) => one ?? []);
+  const leave = (places: readonly PlaceAt[], by: { readonly seen: number; readonly most: number }): Leaving[] => {
+    const one = leaveRest(places, lastPause(places, span, by.seen), { ...by, lingers });
+    return one === null ? [] : [one];
+  };
+  const ways = [...leave(ofHeads, head), ...leave(ofHands, hands)];
   const [leaving] = ways.sort((a, b) => a.visible.t - b.visible.t);
   if (leaving === undefined) {
     const unfitted = { t: restT, sd: pictureTuning.setOff.unfittedSd };

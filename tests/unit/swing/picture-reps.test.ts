@@ -124,6 +124,46 @@ describe("reps told from the picture alone", () => {
     },
   );
 
+  it("K5.4 a golfer whose hands stay low at the top makes a full swing all the same where the club lies down there, and a half one where it stands up", () => {
+    const lowered = (kind: DemoRepKind): PictureMoment[] =>
+      pictures([rep(kind)], 60).moments.map((moment) => ({
+        ...moment,
+        leadShoulder: moment.leadShoulder && {
+          ...moment.leadShoulder,
+          y: moment.leadShoulder.y - 0.25 * pixelsToTheMetre,
+        },
+      }));
+    expect(pictureReps(lowered("full")).map(({ kind }) => kind)).toEqual(["full"]);
+    expect(pictureReps(lowered("half")).map(({ kind }) => kind)).toEqual(["half"]);
+  });
+
+  it("K5.5 a club that is shifted shortly before a fast swing has not set off by that", () => {
+    const { moments, motion } = pictures([rep("full")], 60);
+    const truth = motion.checkpoints.find(({ checkpoint }) => checkpoint === "address")?.t ?? 0;
+    const shifted = moments.map((moment): PictureMoment => {
+      const { shaft, t } = moment;
+      if (shaft === null || shaft.head === null || t > truth - 260) return moment;
+      const longer = { x: shaft.head.x + 0.035 * pixelsToTheMetre, y: shaft.head.y + 0.035 * pixelsToTheMetre };
+      return { ...moment, shaft: { ...shaft, head: longer } };
+    });
+    const takeaway = (of: readonly PictureMoment[]): number =>
+      pictureReps(of)[0]?.checkpoints.find(({ checkpoint }) => checkpoint === "takeaway")?.t ?? Number.NaN;
+    expect(takeaway(moments)).toBeGreaterThan(truth);
+    expect(Math.abs(takeaway(shifted) - takeaway(moments))).toBeLessThan(60);
+  });
+
+  it("K5.6 the shaft's level coming down is dated where the next picture that shows it comes after the hands' low", () => {
+    const { moments, motion } = pictures([rep("full")]);
+    const at = (id: CheckpointId): number => motion.checkpoints.find(({ checkpoint }) => checkpoint === id)?.t ?? 0;
+    const level = at("shaft-level-down");
+    // All that a shutter open for long leaves of the way down: a picture well before, and one past the ball.
+    const blurred = moments.map((moment) =>
+      moment.t > level - 30 && moment.t < at("impact") + 15 ? { ...moment, shaft: null } : moment,
+    );
+    const dated = pictureReps(blurred)[0]?.checkpoints.find(({ checkpoint }) => checkpoint === "shaft-level-down");
+    expect(Math.abs((dated?.t ?? Number.NaN) - level) / (dated?.sd ?? Number.NaN)).toBeLessThan(3);
+  });
+
   it("dates top and impact within a frame or two at 30 pictures a second", () => {
     const { moments, motion } = pictures([{ do: "rep", kind: "full", places: evenPlaces, tempo: tourTempo }]);
     const [rep] = pictureReps(moments);
