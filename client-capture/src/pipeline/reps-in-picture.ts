@@ -20,8 +20,20 @@ export interface SeenInPicture {
   readonly body: Body | null;
 }
 
-/** The reps of a clip whose camera nobody solved: dated in the picture, and nothing read on the ground. */
+/**
+ * The reps of a clip whose camera nobody solved: dated in the picture, and nothing read on the ground. Nobody said either which way the golfer plays: the settings' way
+ * stands unless more can be dated the other way, for which the ball lies on the other side.
+ */
 export function repsInPicture(pictures: readonly SeenInPicture[], settings: StationSettings): RepReading[] {
+  const asSaid = repsOneWay(pictures, settings);
+  const otherwise = repsOneWay(pictures, { ...settings, handed: settings.handed === "right" ? "left" : "right" });
+  return datedIn(otherwise) > datedIn(asSaid) ? otherwise : asSaid;
+}
+
+const datedIn = (reps: readonly RepReading[]): number =>
+  reps.reduce((sum, { checkpoints }) => sum + checkpoints.length, 0);
+
+function repsOneWay(pictures: readonly SeenInPicture[], settings: StationSettings): RepReading[] {
   const moments = pictures.map((picture) => momentOf(picture, settings.handed));
   return pictureReps(moments).map((rep) => withoutGround(rep, pictures, settings));
 }
