@@ -1,6 +1,6 @@
 import { buttPoint } from "./butt-point.ts";
 import type { CheckpointId } from "./checkpoints.ts";
-import { decideBand, usualOddsSetting } from "./decide-band.ts";
+import { decideBand } from "./decide-band.ts";
 import { gripToHead } from "./grip-convention.ts";
 import { headPoint } from "./head-point.ts";
 import type { Point } from "./point.ts";
@@ -11,6 +11,12 @@ import type { ShaftInWorld } from "./world-shaft.ts";
 
 /** A place on the ground known no better than this (metres, one sd of y) spans the station: no band can be claimed of it. */
 export const greatestGroundSd = 0.25;
+
+/**
+ * How far off a place is, metres, one sd, that is read through a camera which nobody solved: a phone put up by eye stands 0.3 m aside and looks 5 degrees past, from 4 m behind. Common
+ * practice, no source.
+ */
+export const assumedCameraSd = Math.hypot(0.3, 4 * Math.tan((5 * Math.PI) / 180));
 
 /** A direction known no better than this (radians, one sd) says nothing. */
 export const greatestAngleSd = (20 * Math.PI) / 180;
@@ -31,22 +37,23 @@ const readAt: Readonly<Record<CheckpointId, readonly Name[]>> = {
 
 /**
  * Everything that can be read of one shaft at a checkpoint, or between them (`checkpoint` null: all that geometry defines).
- * Standard errors come from the shaft's covariance through the analytic derivative of each read-out.
+ * Standard errors come from the shaft's covariance through the analytic derivative of each read-out. `cameraSd`: what the camera adds to a place's, metres, which the covariance does not hold.
  */
 export function readOutsOf(
   shaft: ShaftInWorld,
   settings: StationSettings,
   checkpoint: CheckpointId | null,
-  oddsSetting = usualOddsSetting,
+  cameraSd = 0,
 ): ReadOuts {
   const { azimuth, elevation } = anglesOf(shaft.toHead);
   const isRead = (name: Name): boolean => checkpoint === null || readAt[checkpoint].includes(name);
   const sd = (row: Row): number => sdAlong(row, shaft.covariance);
   const ground = (place: Point<"ground">, rowX: Row, rowY: Row): ReadOut<GroundReading> => {
-    const sdX = sd(rowX);
-    const sdY = sd(rowY);
-    if (!(sdY <= greatestGroundSd)) return undefinedFor("too-uncertain");
-    return { defined: true, x: place.x, y: place.y, sdX, sdY, band: decideBand(place.y, sdY, settings, oddsSetting) };
+    const ownSdY = sd(rowY);
+    if (!(ownSdY <= greatestGroundSd)) return undefinedFor("too-uncertain");
+    const sdX = Math.hypot(sd(rowX), cameraSd);
+    const sdY = Math.hypot(ownSdY, cameraSd);
+    return { defined: true, x: place.x, y: place.y, sdX, sdY, band: decideBand(place.y, sdY, settings) };
   };
 
   const readButt = (): ReadOut<GroundReading> => {

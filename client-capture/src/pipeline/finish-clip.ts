@@ -43,6 +43,6 @@ export function finishClip(state: StepState, outputs: readonly StepOutput[], con
             })),
             configuration.settings,
           )
-        : again.reps.map((rep: FinishedRep) => repReadings(rep, configuration.settings)),
+        : again.reps.map((rep: FinishedRep) => repReadings(rep, configuration)),
   };
 }

@@ -20,5 +20,5 @@ export function finishLiveRep(
   if (first === undefined || first === null) return null;
   const again = goOverAgain(evidence, outputs, configuration);
   const same = again.reps.find((rep) => Math.abs(rep.endedAt - first.endedAt) < sameEnd);
-  return repReadings(same ?? first, configuration.settings);
+  return repReadings(same ?? first, configuration);
 }

@@ -1,9 +1,8 @@
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import type { ReadOuts } from "@overcue/shared-geometry/read-outs";
-import type { StationSettings } from "@overcue/shared-geometry/station";
 import { anglesOf } from "@overcue/shared-geometry/shaft-angles";
 import type { DatedCheckpoint, FinishedRep } from "../swing/finish-rep.ts";
-import { readBands } from "./read-bands.ts";
+import { readBands, type ReadThrough } from "./read-bands.ts";
 
 /** A checkpoint's instant (milliseconds, one standard deviation) and what was read there. */
 export interface ReadCheckpoint {
@@ -25,14 +24,11 @@ export interface RepReading extends Pick<
 
 const longestTrajectory = 400;
 
-export function readCheckpoint(
-  { checkpoint, t, sd, shaft }: DatedCheckpoint,
-  settings: StationSettings,
-): ReadCheckpoint {
-  return { checkpoint, t, sdMs: sd, readOuts: readBands(shaft, settings, checkpoint) };
+export function readCheckpoint({ checkpoint, t, sd, shaft }: DatedCheckpoint, through: ReadThrough): ReadCheckpoint {
+  return { checkpoint, t, sdMs: sd, readOuts: readBands(shaft, through, checkpoint) };
 }
 
-export function repReadings(rep: FinishedRep, settings: StationSettings): RepReading {
+export function repReadings(rep: FinishedRep, through: ReadThrough): RepReading {
   const { kind, startedAt, endedAt, tempo, complete, missing, trackedShare } = rep;
   const path = rep.samples.flatMap(({ t, shaft }) => {
     if (shaft === null || t < startedAt - 200 || t > endedAt) return [];
@@ -48,7 +44,7 @@ export function repReadings(rep: FinishedRep, settings: StationSettings): RepRea
     complete,
     missing,
     trackedShare,
-    checkpoints: rep.checkpoints.map((one) => readCheckpoint(one, settings)),
+    checkpoints: rep.checkpoints.map((one) => readCheckpoint(one, through)),
     trajectory: path.filter((_, at) => at % every === 0),
   };
 }

@@ -2,13 +2,13 @@ import { checkpointIds, type CheckpointId } from "@overcue/shared-geometry/check
 import type { ShaftInImage } from "@overcue/shared-geometry/image-shaft";
 import type { Handed } from "@overcue/shared-geometry/station";
 import { imagePoint, type Point } from "@overcue/shared-geometry/point";
+import { noReadOuts } from "@overcue/shared-geometry/read-outs-of";
 import { milliseconds } from "@overcue/shared-geometry/units";
 import type { PictureMoment } from "../swing/picture-moment.ts";
 import { pictureReps, type PictureRep } from "../swing/picture-reps.ts";
 import { landmarkIndex, type Body } from "./body.ts";
 import { handsInPicture } from "./hands-in-picture.ts";
 import { pixelsPerMetre } from "./pixels-per-metre.ts";
-import { readBands } from "./read-bands.ts";
 import type { RepReading } from "./rep-readings.ts";
 import type { StationSettings } from "@overcue/shared-geometry/station";
 
@@ -35,7 +35,7 @@ const datedIn = (reps: readonly RepReading[]): number =>
 
 function repsOneWay(pictures: readonly SeenInPicture[], settings: StationSettings): RepReading[] {
   const moments = pictures.map((picture) => momentOf(picture, settings.handed));
-  return pictureReps(moments).map((rep) => withoutGround(rep, pictures, settings));
+  return pictureReps(moments).map((rep) => withoutGround(rep, pictures));
 }
 
 function momentOf({ t, width, shaft, body }: SeenInPicture, handed: Handed): PictureMoment {
@@ -69,7 +69,7 @@ const notExpected: Readonly<Record<PictureRep["kind"], readonly CheckpointId[]>>
   half: ["arm-level-back", "arm-level-down"],
 };
 
-function withoutGround(rep: PictureRep, pictures: readonly SeenInPicture[], settings: StationSettings): RepReading {
+function withoutGround(rep: PictureRep, pictures: readonly SeenInPicture[]): RepReading {
   const at = (id: string): number | null => rep.checkpoints.find(({ checkpoint }) => checkpoint === id)?.t ?? null;
   const impact = at("impact");
   const missing = checkpointIds.filter((id) => at(id) === null && !notExpected[rep.kind].includes(id));
@@ -87,7 +87,7 @@ function withoutGround(rep: PictureRep, pictures: readonly SeenInPicture[], sett
       checkpoint,
       t,
       sdMs: sd,
-      readOuts: readBands(null, settings, checkpoint),
+      readOuts: noReadOuts("no-camera"),
     })),
     trajectory: [],
   };

@@ -87,7 +87,7 @@ export function stepAfterShaft(
       world: world.output,
       calibration: configuration.calibration,
       swing: swing.output,
-      readOuts: readBands(shaft.now.status === "lost" ? null : world.output, settings),
+      readOuts: readBands(shaft.now.status === "lost" ? null : world.output, configuration),
     },
   };
 }

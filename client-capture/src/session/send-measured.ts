@@ -38,7 +38,7 @@ export function sendMeasured({ output, rep }: Measured, sequence: number, parts:
     const { framesPerSecond } = parts;
     uplink.sendEstimate(wireEstimate(output, { sequence, capturedAt, framesPerSecond }));
     for (const passed of output.swing.passed) {
-      const read = readCheckpoint(passed, settings);
+      const read = readCheckpoint(passed, configuration);
       toldBands.tell(read);
       const reading = wireCheckpoint(read, anyTime);
       uplink.sendCheckpoint({ repId: repIds.current(), reading, calibration, corrects: false });

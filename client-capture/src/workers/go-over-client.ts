@@ -15,7 +15,7 @@ export interface GoOverClient {
 export function startGoOverClient(tell: (answer: FromGoOverWorker) => void): GoOverClient {
   const firstPass = new Map<number, () => RepReading>();
   let broken = false;
-  let settings: Configuration["settings"] | null = null;
+  let configuration: Configuration | null = null;
   const worker = new Worker(new URL("./go-over.worker.ts", import.meta.url), { type: "module", name: "go-over" });
   worker.onmessage = ({ data }: MessageEvent<FromGoOverWorker>) => {
     if (firstPass.delete(data.id)) tell(data);
@@ -32,7 +32,7 @@ export function startGoOverClient(tell: (answer: FromGoOverWorker) => void): GoO
     worker.postMessage(message);
   };
   const configure = (message: Extract<ToGoOverWorker, { do: "start" | "reconfigure" }>): void => {
-    ({ settings } = message.configuration);
+    ({ configuration } = message);
     post(message);
   };
   return {
@@ -44,8 +44,8 @@ export function startGoOverClient(tell: (answer: FromGoOverWorker) => void): GoO
     },
     keep(id, evidence, output) {
       const { finished } = output.swing;
-      const readAs = settings;
-      if (finished !== null && readAs !== null) firstPass.set(id, () => repReadings(finished, readAs));
+      const through = configuration;
+      if (finished !== null && through !== null) firstPass.set(id, () => repReadings(finished, through));
       post({ do: "keep", id, evidence, output });
       if (broken) tellFirstPass();
     },

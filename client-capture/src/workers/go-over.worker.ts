@@ -42,8 +42,8 @@ function keep(kept: Memory, { id, evidence, output }: Extract<ToGoOverWorker, { 
 /** Whatever goes wrong in the second pass, the first pass's rep is not lost. */
 function goOver({ evidence, outputs, configuration }: Memory, first: FinishedRep): RepReading {
   try {
-    return finishLiveRep(evidence, outputs, configuration) ?? repReadings(first, configuration.settings);
+    return finishLiveRep(evidence, outputs, configuration) ?? repReadings(first, configuration);
   } catch {
-    return repReadings(first, configuration.settings);
+    return repReadings(first, configuration);
   }
 }

@@ -36,7 +36,7 @@ export function replaySightings({ scene }: PracticeSession, sightings: Iterable<
     configuration,
   );
   return {
-    reps: again.reps.map((rep) => repReadings(rep, settings)),
-    live: outputs.flatMap(({ swing }) => swing.passed.map((one) => readCheckpoint(one, settings))),
+    reps: again.reps.map((rep) => repReadings(rep, configuration)),
+    live: outputs.flatMap(({ swing }) => swing.passed.map((one) => readCheckpoint(one, configuration))),
   };
 }

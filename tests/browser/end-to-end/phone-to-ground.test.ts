@@ -91,6 +91,15 @@ function buttsAt(reps: readonly Rep[], checkpoint: ArmLevel): readonly GroundRea
   );
 }
 
+/** Read through an assumed camera: the film's stands where it is assumed to stand, so that the place is right, but nobody told the phone, and no band is claimed. */
+function expectNear(readings: readonly GroundReading[], y: number): void {
+  for (const reading of readings) {
+    expect(Math.abs(reading.y - y)).toBeLessThan(0.15);
+    expect(reading.sdY).toBeGreaterThan(0.4);
+    expect(reading.band.decided).toBe(false);
+  }
+}
+
 /** A decided band is the true one; an open one names it. */
 function expectTrue(readings: readonly GroundReading[], y: number): void {
   for (const { band } of readings) {
@@ -110,7 +119,7 @@ describe("from the phone's picture to the ground screen", () => {
     { swing: "flat back and steep down", flatToSteep: 1 },
     { swing: "upright back and flat down", flatToSteep: -1 },
   ])(
-    "shows the true band at lead arm level, both ways: a filmed $swing swing",
+    "reads the true place at lead arm level, both ways, and claims no band while no sticks are set: a filmed $swing swing",
     async ({ flatToSteep }) => {
       const film = join(folder, "swing.y4m");
       await renderY4m(film, { ...filmed, flatToSteep });
@@ -119,22 +128,20 @@ describe("from the phone's picture to the ground screen", () => {
       await ground.locator("[data-screen=set-up] [data-main]").click({ timeout: 120_000 });
       const said = await watchGround(ground);
       const { buttBack, buttDown } = placesOf(flatToSteep);
+      const atArmLevel = ({ moment }: Said): boolean => moment === "arm level back" || moment === "arm level down";
       // The film plays over and over: a machine that is slow for one rep has the next.
       const bothSaid = async (): Promise<boolean> => {
-        const shown = await said();
-        return (
-          surelySaid(shown, "arm level back").includes(trueBand(buttBack)) &&
-          surelySaid(shown, "arm level down").includes(trueBand(buttDown))
-        );
+        const open = (await said()).filter(({ kind }) => kind === "unsure").map(({ moment }) => moment);
+        return open.includes("arm level back") && open.includes("arm level down");
       };
       const reps = await repsUntil(async (heard) => bothRead(heard) && (await bothSaid()), 180_000);
       expect(bothRead(reps)).toBe(true);
-      expectTrue(buttsAt(reps, "arm-level-back"), buttBack);
-      expectTrue(buttsAt(reps, "arm-level-down"), buttDown);
+      expectNear(buttsAt(reps, "arm-level-back"), buttBack);
+      expectNear(buttsAt(reps, "arm-level-down"), buttDown);
       const shown = await said();
-      expect(surelySaid(shown, "arm level back")).toContain(trueBand(buttBack));
-      expect(surelySaid(shown, "arm level down")).toContain(trueBand(buttDown));
-      expect(shown.find((one) => one.kind === "sure")?.calibration.toLowerCase()).toContain("uncalibrated");
+      expect(await bothSaid()).toBe(true);
+      expect(shown.filter((one) => atArmLevel(one) && one.kind === "sure")).toEqual([]);
+      expect(shown.find((one) => one.kind === "unsure")?.calibration.toLowerCase()).toContain("uncalibrated");
     },
     420_000,
   );

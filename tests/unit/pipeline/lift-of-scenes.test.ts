@@ -63,7 +63,7 @@ function readScene(condition: ConditionName, seed: number): Reading[] {
     if (subject === null || !club) return [];
     const butt = buttPoint(club);
     const truth = subject === "head-point" ? headPoint(club, station).y : butt.ok ? butt.point.y : NaN;
-    const reading = placeReadOf(readBands(worlds[at] ?? null, station, checkpoint), subject);
+    const reading = placeReadOf(readBands(worlds[at] ?? null, { settings: station, camera }, checkpoint), subject);
     return [{ checkpoint, error: reading.defined ? reading.y - truth : NaN, sd: reading.defined ? reading.sdY : NaN }];
   });
 }

@@ -108,7 +108,7 @@ function readCheckpoints(
     const truth = truePlace(picture, settings, subject);
     if (truth === null) return [];
     const shaft = shafts[at] ?? null;
-    const reading = placeReadOf(readBands(shaft, settings, checkpoint), subject);
+    const reading = placeReadOf(readBands(shaft, { settings, camera }, checkpoint), subject);
     const decided = reading.defined && reading.band.decided;
     return [
       {
