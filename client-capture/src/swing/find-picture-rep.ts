@@ -126,7 +126,9 @@ function restAt(path: readonly HandsMoment[], from: number, index: number, time:
   let first = index;
   while (first > from && t - timeAt(path, first) < time) first--;
   const stretch = path.slice(first, index + 1);
-  if (stretch.length < 4 || t - timeAt(path, first) < time) return null;
+  // Who trims a clip leaves little of the rest before the first swing.
+  const enough = first === 0 ? Math.min(time, pictureTuning.leastRest) : time;
+  if (stretch.length < 4 || t - timeAt(path, first) < enough) return null;
   const middle = (part: readonly HandsMoment[]): { x: number; up: number } => ({
     x: median(part.map((moment) => moment.x)),
     up: median(part.map((moment) => moment.up)),
@@ -137,7 +139,7 @@ function restAt(path: readonly HandsMoment[], from: number, index: number, time:
   const isStill =
     Math.hypot(late.x - early.x, late.up - early.up) < pictureTuning.rests / 2 &&
     near.length >= pictureTuning.mostAtRest * stretch.length;
-  return isStill ? { ...all, index, time, still: true } : null;
+  return isStill ? { ...all, index, time: Math.min(time, t - timeAt(path, first)), still: true } : null;
 }
 
 /** Whether the head stood still, as far as it was seen: going back the hands come nearer to the camera and hardly move in its picture. */

@@ -10,7 +10,7 @@ export const pictureTuning = {
   restTime: 300,
   /** Before a fast swing they rest less long: this share of the time from the first tenth of the rise to the top, and no less than `leastRest` milliseconds. */
   restShare: 0.5,
-  leastRest: 100,
+  leastRest: 90,
   mostAtRest: 0.8,
   /** Of a club's two ends at rest, one picture after the other, at least this share lies so near. */
   mostNear: 0.6,

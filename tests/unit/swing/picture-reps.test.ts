@@ -152,6 +152,16 @@ describe("reps told from the picture alone", () => {
     expect(Math.abs(takeaway(shifted) - takeaway(moments))).toBeLessThan(60);
   });
 
+  it("K5.5 a clip that is trimmed to two pictures before the swing sets off still has its rest", () => {
+    const { moments, motion } = pictures([rep("full")]);
+    const whole = pictureReps(moments)[0]?.checkpoints.find(({ checkpoint }) => checkpoint === "takeaway");
+    const truth = motion.checkpoints.find(({ checkpoint }) => checkpoint === "address")?.t ?? 0;
+    const [trimmed] = pictureReps(moments.filter(({ t }) => t > truth - 30));
+    const takeaway = trimmed?.checkpoints.find(({ checkpoint }) => checkpoint === "takeaway");
+    expect(trimmed?.kind).toBe("full");
+    expect(Math.abs((takeaway?.t ?? Number.NaN) - (whole?.t ?? Number.NaN))).toBeLessThan(60);
+  });
+
   it("K5.6 the shaft's level coming down is dated where the next picture that shows it comes after the hands' low", () => {
     const { moments, motion } = pictures([rep("full")]);
     const at = (id: CheckpointId): number => motion.checkpoints.find(({ checkpoint }) => checkpoint === id)?.t ?? 0;
