@@ -12,11 +12,24 @@ import type { ShaftInWorld } from "./world-shaft.ts";
 /** A place on the ground known no better than this (metres, one sd of y) spans the station: no band can be claimed of it. */
 export const greatestGroundSd = 0.25;
 
-/**
- * How far off a place is, metres, one sd, that is read through a camera which nobody solved: a phone put up by eye stands 0.3 m aside and looks 5 degrees past, from 4 m behind. Common
- * practice, no source.
- */
-export const assumedCameraSd = Math.hypot(0.3, 4 * Math.tan((5 * Math.PI) / 180));
+/** What a camera adds to the error of what is read through it, one sd each: metres on the ground and of height, radians. */
+export interface CameraError {
+  readonly ground: number;
+  readonly height: number;
+  readonly angle: number;
+}
+
+const fiveDegrees = (5 * Math.PI) / 180;
+
+/** A camera that nobody solved: a phone put up by eye stands 0.3 m aside and 0.2 m too high, and looks 5 degrees past, from 4 m behind. Common practice, no source. */
+export const assumedCamera: CameraError = {
+  ground: Math.hypot(0.3, 4 * Math.tan(fiveDegrees)),
+  height: 0.2,
+  angle: fiveDegrees,
+};
+
+/** The shaft's covariance holds the error of a solved camera already. */
+const solvedCamera: CameraError = { ground: 0, height: 0, angle: 0 };
 
 /** A direction known no better than this (radians, one sd) says nothing. */
 export const greatestAngleSd = (20 * Math.PI) / 180;
@@ -37,13 +50,13 @@ const readAt: Readonly<Record<CheckpointId, readonly Name[]>> = {
 
 /**
  * Everything that can be read of one shaft at a checkpoint, or between them (`checkpoint` null: all that geometry defines).
- * Standard errors come from the shaft's covariance through the analytic derivative of each read-out. `cameraSd`: what the camera adds to a place's, metres, which the covariance does not hold.
+ * Standard errors come from the shaft's covariance through the analytic derivative of each read-out. `camera`: what it adds to them that the covariance does not hold.
  */
 export function readOutsOf(
   shaft: ShaftInWorld,
   settings: StationSettings,
   checkpoint: CheckpointId | null,
-  cameraSd = 0,
+  camera: CameraError = solvedCamera,
 ): ReadOuts {
   const { azimuth, elevation } = anglesOf(shaft.toHead);
   const isRead = (name: Name): boolean => checkpoint === null || readAt[checkpoint].includes(name);
@@ -51,8 +64,8 @@ export function readOutsOf(
   const ground = (place: Point<"ground">, rowX: Row, rowY: Row): ReadOut<GroundReading> => {
     const ownSdY = sd(rowY);
     if (!(ownSdY <= greatestGroundSd)) return undefinedFor("too-uncertain");
-    const sdX = Math.hypot(sd(rowX), cameraSd);
-    const sdY = Math.hypot(ownSdY, cameraSd);
+    const sdX = Math.hypot(sd(rowX), camera.ground);
+    const sdY = Math.hypot(ownSdY, camera.ground);
     return { defined: true, x: place.x, y: place.y, sdX, sdY, band: decideBand(place.y, sdY, settings) };
   };
 
@@ -69,11 +82,11 @@ export function readOutsOf(
   return {
     buttPoint: readButt(),
     headPoint: readHead(),
-    elevation: scalar(elevation, sd([0, 0, 0, 0, 1]), greatestAngleSd),
+    elevation: scalar(elevation, sd([0, 0, 0, 0, 1]), greatestAngleSd, camera.angle),
     direction: isRead("direction")
-      ? scalar(azimuth, sd([0, 0, 0, 1, 0]), greatestAngleSd)
+      ? scalar(azimuth, sd([0, 0, 0, 1, 0]), greatestAngleSd, camera.angle)
       : undefinedFor("not-read-here"),
-    handHeight: scalar(shaft.grip.z, sd([0, 0, 1, 0, 0]), greatestGroundSd),
+    handHeight: scalar(shaft.grip.z, sd([0, 0, 1, 0, 0]), greatestGroundSd, camera.height),
   };
 }
 
@@ -132,8 +145,8 @@ function sdAlong(row: Row, covariance: readonly number[]): number {
   return variance >= 0 ? Math.sqrt(variance) : variance > -1e-12 ? 0 : Number.NaN;
 }
 
-function scalar(value: number, sd: number, greatest: number): ReadOut<ScalarReading> {
-  return sd <= greatest ? { defined: true, value, sd } : undefinedFor("too-uncertain");
+function scalar(value: number, ownSd: number, greatest: number, ofCamera: number): ReadOut<ScalarReading> {
+  return ownSd <= greatest ? { defined: true, value, sd: Math.hypot(ownSd, ofCamera) } : undefinedFor("too-uncertain");
 }
 
 const undefinedFor = (reason: UndefinedReason) => ({ defined: false, reason }) as const;

@@ -1,6 +1,6 @@
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import type { ReadOuts } from "@overcue/shared-geometry/read-outs";
-import { assumedCameraSd, noReadOuts, readOutsOf } from "@overcue/shared-geometry/read-outs-of";
+import { assumedCamera, noReadOuts, readOutsOf } from "@overcue/shared-geometry/read-outs-of";
 import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
 import type { Configuration } from "./configuration.ts";
 
@@ -15,5 +15,5 @@ export function readBands(
 ): ReadOuts {
   return shaft === null
     ? noReadOuts("shaft-not-seen")
-    : readOutsOf(shaft, settings, checkpoint, camera === null ? assumedCameraSd : 0);
+    : readOutsOf(shaft, settings, checkpoint, camera === null ? assumedCamera : undefined);
 }

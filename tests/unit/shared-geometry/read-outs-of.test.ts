@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { checkpointIds, type CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import { defaultStation } from "@overcue/shared-geometry/default-station";
 import { worldPoint } from "@overcue/shared-geometry/point";
-import { assumedCameraSd, noReadOuts, readOutsOf } from "@overcue/shared-geometry/read-outs-of";
+import { assumedCamera, noReadOuts, readOutsOf } from "@overcue/shared-geometry/read-outs-of";
 import { directionOf } from "@overcue/shared-geometry/shaft-angles";
 import { milliseconds } from "@overcue/shared-geometry/units";
 import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
@@ -61,11 +61,11 @@ describe("read-outs", () => {
   it("R7 through a camera that nobody solved a place is known no better than a phone is put up by eye, and its band is open", () => {
     const shaft = shaftOf(55, 0.1, 0.001);
     const solved = readOutsOf(shaft, settings, "arm-level-back").buttPoint;
-    const assumed = readOutsOf(shaft, settings, "arm-level-back", assumedCameraSd).buttPoint;
+    const assumed = readOutsOf(shaft, settings, "arm-level-back", assumedCamera).buttPoint;
     if (!solved.defined || !assumed.defined) throw new Error("The butt point is a read-out here.");
-    expect(assumedCameraSd).toBeCloseTo(0.46, 2);
+    expect(assumedCamera.ground).toBeCloseTo(0.46, 2);
     expect([assumed.x, assumed.y]).toEqual([solved.x, solved.y]);
-    expect(assumed.sdY).toBeCloseTo(Math.hypot(solved.sdY, assumedCameraSd), 9);
+    expect(assumed.sdY).toBeCloseTo(Math.hypot(solved.sdY, assumedCamera.ground), 9);
     expect([solved.band.decided, assumed.band.decided]).toEqual([true, false]);
   });
 
