@@ -116,6 +116,21 @@ describe("D6 a place outside the view", () => {
     expect(tag).toMatchObject({ text: "out", at: { y: mark?.centre.y } });
   });
 
+  test("D6 says it in one word where the view is narrower than three, so that it is read whole", () => {
+    const view = groundFrame({ x: 0, y: 0, width: 378, height: 420 }, sceneLayout, "right", "in-front");
+    for (const [x, word] of [
+      [3, "ahead"],
+      [-3, "behind"],
+    ] as const) {
+      const far = { shaft: null, place: { subject: "head-point" as const, x, y: 0.3, sdX: 0.02, sdY: 0.02 } };
+      const tag = drawLive(view, far, 40, 60).find((shape) => shape.kind === "tag");
+      expect(tag?.text).toBe(word);
+      const half = (word.length * 0.44 * 60) / 2;
+      expect(tag?.at.x).toBeGreaterThanOrEqual(half);
+      expect(tag?.at.x).toBeLessThanOrEqual(378 - half);
+    }
+  });
+
   test("D6 a place inside the view needs no word", () => {
     const live = liveOnGround(seen, 50, "arm-level-back", metres(0.8));
     expect(drawLive(frame, live, 40, 30).some(({ kind }) => kind === "tag")).toBe(false);

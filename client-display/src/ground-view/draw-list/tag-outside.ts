@@ -2,7 +2,8 @@ import type { GroundFrame } from "./ground-frame.ts";
 import type { MarkShape, ScreenPoint, Shape } from "./shapes.ts";
 
 /** Which way a place lies that the view has no room for, as the golfer would say it. */
-export type OutsideWord = "farther out" | "farther back" | "to the target" | "from the target" | "out" | "back";
+export type OutsideWord =
+  "farther out" | "farther back" | "to the target" | "from the target" | "out" | "back" | "ahead" | "behind";
 
 /**
  * The word that stands beside the triangle of a place outside the view, so that the point is never just gone. `at` is
@@ -25,7 +26,8 @@ export function tagOutside(
   const fits = (text: OutsideWord): boolean =>
     besideOf(text) - halfWidthOf(text) >= area.x && besideOf(text) + halfWidthOf(text) <= area.x + area.width;
   // Beside the triangle, in one word where there is no room for two; else in the next row at the end where WANT does not stand.
-  const text = fits(long) ? long : (shortWord[long] ?? long);
+  const isTooWide = 2 * halfWidthOf(long) > area.width;
+  const text = fits(long) ? long : ((isTooWide ? shortestWord : shortWord)[long] ?? long);
   const halfWidth = halfWidthOf(text);
   const beside = besideOf(text);
   const fitsBeside = fits(text);
@@ -48,7 +50,17 @@ export function tagOutside(
   };
 }
 
-const shortWord: Readonly<Partial<Record<OutsideWord, OutsideWord>>> = { "farther out": "out", "farther back": "back" };
+const shortWord: Readonly<Partial<Record<OutsideWord, OutsideWord>>> = {
+  "farther out": "out",
+  "farther back": "back",
+};
+
+/** Where the whole view is narrower than the words. */
+const shortestWord: Readonly<Partial<Record<OutsideWord, OutsideWord>>> = {
+  ...shortWord,
+  "to the target": "ahead",
+  "from the target": "behind",
+};
 
 /** The bold typeface's mean advance in font sizes as measured in Chromium, and a little. */
 const meanAdvance = 0.44;
