@@ -56,7 +56,8 @@ function repAbout(
   if (movingTime(path, top.t, impact.t) > pictureTuning.quicker * movingTime(path, setOff.t, top.t)) return null;
   const endedAt = path[found.finish]?.t ?? impact.t;
   const firstTop = found.tops > 1 ? { t: timeAt(path, tops[0] ?? found.top), sd: top.sd } : top;
-  const tempo = tempoBetween(setOff, firstTop, top, impact);
+  // Of a swing that had set off when the clip began nobody knows when.
+  const tempo = hadSetOff(clip, found) ? null : tempoBetween(setOff, firstTop, top, impact);
   return {
     told: { kind: kindOf(clip, found), startedAt: setOff.t, endedAt, checkpoints, tempo },
     finish: found.finish,
@@ -66,7 +67,13 @@ function repAbout(
 /** A clip's own time says nothing of a rehearsal: it may be in slow motion. */
 function kindOf(clip: PictureClip, found: FoundInPicture): PictureRep["kind"] {
   if (found.tops > 1) return "pump";
-  return isHalf(clip, found.top) ? "half" : found.rest.still ? "full" : "flow";
+  if (isHalf(clip, found.top)) return "half";
+  return found.rest.still || hadSetOff(clip, found) ? "full" : "flow";
+}
+
+/** Whether the clip begins so late that neither a rest nor a club that flows back over the ball can be seen in it. */
+function hadSetOff({ path }: PictureClip, { rest }: FoundInPicture): boolean {
+  return !rest.still && timeAt(path, rest.index) - timeAt(path, 0) < pictureTuning.restTime;
 }
 
 /** At a half swing's top the hands are hardly over the shoulder, and the club, where it is seen, stands up from them; at a full one's it lies down. */

@@ -162,6 +162,17 @@ describe("reps told from the picture alone", () => {
     expect(Math.abs((takeaway?.t ?? Number.NaN) - (whole?.t ?? Number.NaN))).toBeLessThan(60);
   });
 
+  it("K5.3 a swing that had set off when the clip began is no flow, and has neither address nor takeaway nor tempo", () => {
+    const { moments, motion } = pictures([rep("full")], 60);
+    const at = (id: CheckpointId): number => motion.checkpoints.find(({ checkpoint }) => checkpoint === id)?.t ?? 0;
+    const [cut] = pictureReps(moments.filter(({ t }) => t > (at("takeaway") + at("shaft-level-back")) / 2));
+    expect(cut).toMatchObject({ kind: "full", tempo: null });
+    const told = cut?.checkpoints.map(({ checkpoint }) => checkpoint) ?? [];
+    expect(told).toContain("impact");
+    expect(told).not.toContain("address");
+    expect(told).not.toContain("takeaway");
+  });
+
   it("K5.6 the shaft's level coming down is dated where the next picture that shows it comes after the hands' low", () => {
     const { moments, motion } = pictures([rep("full")]);
     const at = (id: CheckpointId): number => motion.checkpoints.find(({ checkpoint }) => checkpoint === id)?.t ?? 0;
