@@ -73,7 +73,7 @@ export function leaveRest(
   // Who looks on sees it a little earlier or later than at this level, by as much as it takes to grow by some of it.
   const visibleT = address.t + (t - address.t) * (plain / level) ** (1 / swingTuning.setOff.power);
   const pace = (swingTuning.setOff.power * level) / Math.max(t - address.t, after.t - before.t);
-  const creeping = setOff.seenShare * (span.top - t);
+  const creeping = setOff.visibleShare * (span.top - t);
   const visibleSd = Math.hypot((scatter + level / 3) / pace, (after.t - before.t) / 4, creeping);
   return { address, visible: { t: visibleT, sd: visibleSd } };
 }

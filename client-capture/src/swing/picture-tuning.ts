@@ -30,7 +30,7 @@ export const pictureTuning = {
    * The setting off: what is `seen` to have moved, metres of the head or of the hands (more where it scatters at rest: `scatters` times that), and up to where
    * the start is fitted; the times over which it is steadied and for which it may be unseen, and one standard deviation where nothing can be fitted, milliseconds. As shares of
    * the time from then to the top, one standard deviation each: how long a start looks like rest (at first the head goes along the line of sight), and how
-   * much earlier or later the head is seen to have moved.
+   * much earlier or later the head is seen to have moved than the fit has it, and than whoever looks on would say.
    * Where the usual course of a reach tells it: a club that sets off along the line of sight is seen to go so many times less far than it does; one standard deviation as a share of the time from
    * then to when it is seen to have left.
    * Where nobody knows the camera, what lies within `shifts` metres of its rest may be another rest, if it keeps its place there within `pauses` times `seen`; and one that takes this share of the
@@ -47,6 +47,7 @@ export const pictureTuning = {
     longestGap: 120,
     creepShare: 0.2,
     seenShare: 0.1,
+    visibleShare: 0.14,
     unfittedSd: 200,
     alongSight: 2,
     usualShare: 0.8,
