@@ -1,6 +1,7 @@
 import type { ShaftEvidence } from "../shaft/track-shaft.ts";
 import type { Configuration } from "./configuration.ts";
 import { goOverAgain } from "./go-over-again.ts";
+import type { FinishedRep } from "../swing/finish-rep.ts";
 import { repReadings, type RepReading } from "./rep-readings.ts";
 import type { StepOutput } from "./step.ts";
 
@@ -8,16 +9,15 @@ import type { StepOutput } from "./step.ts";
 const sameEnd = 700;
 
 /**
- * The rep that the newest picture ended, gone over once more with all of its pictures; null where it ended none. Where the second pass
+ * The rep that the newest picture ended, as the `first` pass had it, gone over once more with all of its pictures. Where the second pass
  * finds no rep there, the first pass's stands. `evidence` and `outputs` are of the same pictures in the same order.
  */
 export function finishLiveRep(
+  first: FinishedRep,
   evidence: readonly ShaftEvidence[],
   outputs: readonly StepOutput[],
   configuration: Configuration,
-): RepReading | null {
-  const first = outputs[outputs.length - 1]?.swing.finished;
-  if (first === undefined || first === null) return null;
+): RepReading {
   const again = goOverAgain(evidence, outputs, configuration);
   const same = again.reps.find((rep) => Math.abs(rep.endedAt - first.endedAt) < sameEnd);
   return repReadings(same ?? first, configuration);

@@ -20,8 +20,8 @@ export function dateSetOff(samples: readonly FollowedSample[], { rest }: RestBef
   const left =
     leanSd < swingTuning.setOff.sureLean
       ? null
-      : (leaveRest(placesOf(samples, true), span, { ...setOff.head, lingers: Infinity }) ??
-        leaveRest(placesOf(samples, false), span, { ...setOff.hands, lingers: Infinity }));
+      : (leaveRest(placesOf(samples, true), span, setOff.head) ??
+        leaveRest(placesOf(samples, false), span, setOff.hands));
   return left?.address ?? setOffByAngle(samples, rest, topT);
 }
 

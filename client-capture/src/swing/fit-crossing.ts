@@ -44,10 +44,10 @@ export function fitCrossing(
   const before = series[from];
   const after = series[from + 1];
   if (before === undefined || after === undefined || before.value === after.value) return null;
-  const share = (level - before.value) / (after.value - before.value);
-  const linear = before.t + Math.min(1, Math.max(0, share)) * (after.t - before.t);
-  const parabola = fitParabola(windowAbout(series, linear, level, options), linear, options.sharedErrors);
   const gap = after.t - before.t;
+  const share = (level - before.value) / (after.value - before.value);
+  const linear = before.t + Math.min(1, Math.max(0, share)) * gap;
+  const parabola = fitParabola(windowAbout(series, linear, level, options), linear, options.sharedErrors);
   const straightSlope = (after.value - before.value) / gap;
   const scatter = Math.hypot(before.sd, after.sd) / Math.SQRT2 / Math.abs(straightSlope);
   // Across a gap of several pictures nobody knows how the quantity went.
@@ -69,11 +69,9 @@ export function fitCrossing(
   const slope = b + 2 * a * offset;
   const inside = linear + offset >= before.t - gap && linear + offset <= after.t + gap;
   if (!inside || slope * straightSlope <= 0) return straight;
-  const sd = parabola.valueSd / Math.abs(slope);
+  const sd = Math.hypot(parabola.valueSd / Math.abs(slope), unseen);
   // Few samples far apart bend the parabola at will.
-  return Math.hypot(sd, unseen) <= straight.sd
-    ? { t: milliseconds(linear + offset), sd: Math.hypot(sd, unseen), slope }
-    : straight;
+  return sd <= straight.sd ? { t: milliseconds(linear + offset), sd, slope } : straight;
 }
 
 function windowAbout(series: readonly SeriesPoint[], t: number, level: number, options: FitOptions): SeriesPoint[] {

@@ -1,4 +1,5 @@
-import { apart, middleOf, steadied, type PlaceAt, type RestToTop } from "./leave-rest.ts";
+import { apart } from "./apart.ts";
+import { middleOf, steadied, type PlaceAt, type RestToTop } from "./leave-rest.ts";
 import { pictureTuning } from "./picture-tuning.ts";
 
 /**

@@ -1,3 +1,4 @@
+import { apart } from "./apart.ts";
 import type { SeriesPoint } from "./fit-crossing.ts";
 import { median } from "./median.ts";
 import { pictureTuning } from "./picture-tuning.ts";
@@ -24,11 +25,11 @@ export interface Leaving {
   readonly visible: StartOfGrowth;
 }
 
-/** Metres; `lingers`: the share of the time that is left to the top that going twice as far as `seen` takes at most. */
+/** Metres; `lingers`: the share of the time that is left to the top that going twice as far as `seen` takes at most. Default: no matter how long. */
 export interface LeavingTuning {
   readonly seen: number;
   readonly most: number;
-  readonly lingers: number;
+  readonly lingers?: number;
 }
 
 /**
@@ -38,7 +39,7 @@ export interface LeavingTuning {
 export function leaveRest(
   places: readonly PlaceAt[],
   span: RestToTop,
-  { seen, most, lingers }: LeavingTuning,
+  { seen, most, lingers = Infinity }: LeavingTuning,
 ): Leaving | null {
   const { setOff } = pictureTuning;
   const resting = places.filter(({ t }) => t >= span.from && t <= span.rest);
@@ -84,9 +85,6 @@ function surest(away: readonly SeriesPoint[], level: number, lingers: number, to
   const twice = leftAt(2 * level);
   return twice - leftAt(level) > lingers * (top - twice) ? 2 * level : level;
 }
-
-export const apart = (a: readonly number[], b: readonly number[]): number =>
-  Math.hypot(...a.map((value, axis) => value - (b[axis] ?? 0)));
 
 /** When a reach set off that had gone `share` of its way by `t` and ends at `top`, by minimum jerk (Flash and Hogan 1985, from memory: 10 x^3 at first). */
 function usualStart(share: number, t: number, top: number): StartOfGrowth {

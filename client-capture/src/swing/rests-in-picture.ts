@@ -1,3 +1,4 @@
+import { apart } from "./apart.ts";
 import type { FollowedSample } from "./follow-swing.ts";
 import { median } from "./median.ts";
 import { pictureTuning } from "./picture-tuning.ts";
@@ -73,5 +74,3 @@ function keepsPlace(stretch: readonly Seen[], part: Part, within: number): boole
 
 const middleOf = (stretch: readonly Seen[], part: Part): Place =>
   (stretch[0]?.[part] ?? []).map((_, axis) => median(stretch.map((one) => one[part][axis] ?? 0)));
-
-const apart = (a: Place, b: Place): number => Math.hypot(...a.map((value, axis) => value - (b[axis] ?? 0)));

@@ -12,16 +12,19 @@ export interface GoOverClient {
 }
 
 /** `tell` hears of each rep under the id of the picture that ended it; where the second pass breaks, of the first pass's. */
-export function startGoOverClient(tell: (answer: FromGoOverWorker) => void): GoOverClient {
+export function startGoOverClient(tell: (id: number, rep: RepReading) => void): GoOverClient {
   const firstPass = new Map<number, () => RepReading>();
   let broken = false;
-  let configuration: Configuration | null = null;
+  let inUse: Configuration | null = null;
   const worker = new Worker(new URL("./go-over.worker.ts", import.meta.url), { type: "module", name: "go-over" });
   worker.onmessage = ({ data }: MessageEvent<FromGoOverWorker>) => {
-    if (firstPass.delete(data.id)) tell(data);
+    const read = firstPass.get(data.id);
+    if (read === undefined) return;
+    firstPass.delete(data.id);
+    tell(data.id, data.rep ?? read());
   };
   const tellFirstPass = (): void => {
-    for (const [id, read] of firstPass) tell({ id, rep: read() });
+    for (const [id, read] of firstPass) tell(id, read());
     firstPass.clear();
   };
   worker.onerror = () => {
@@ -32,7 +35,7 @@ export function startGoOverClient(tell: (answer: FromGoOverWorker) => void): GoO
     worker.postMessage(message);
   };
   const configure = (message: Extract<ToGoOverWorker, { do: "start" | "reconfigure" }>): void => {
-    ({ configuration } = message);
+    inUse = message.configuration;
     post(message);
   };
   return {
@@ -44,7 +47,7 @@ export function startGoOverClient(tell: (answer: FromGoOverWorker) => void): GoO
     },
     keep(id, evidence, output) {
       const { finished } = output.swing;
-      const through = configuration;
+      const through = inUse;
       if (finished !== null && through !== null) firstPass.set(id, () => repReadings(finished, through));
       post({ do: "keep", id, evidence, output });
       if (broken) tellFirstPass();

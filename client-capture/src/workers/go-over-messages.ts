@@ -13,5 +13,6 @@ export type ToGoOverWorker =
 
 export interface FromGoOverWorker {
   readonly id: number;
-  readonly rep: RepReading;
+  /** Null where the second pass broke. */
+  readonly rep: RepReading | null;
 }

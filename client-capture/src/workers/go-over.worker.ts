@@ -2,7 +2,7 @@
 import { milliseconds } from "@overcue/shared-geometry/units";
 import type { Configuration } from "../pipeline/configuration.ts";
 import { finishLiveRep } from "../pipeline/finish-live-rep.ts";
-import { repReadings, type RepReading } from "../pipeline/rep-readings.ts";
+import type { RepReading } from "../pipeline/rep-readings.ts";
 import type { StepOutput } from "../pipeline/step.ts";
 import type { FinishedRep } from "../swing/finish-rep.ts";
 import type { ShaftEvidence } from "../shaft/track-shaft.ts";
@@ -39,11 +39,11 @@ function keep(kept: Memory, { id, evidence, output }: Extract<ToGoOverWorker, { 
   if (finished !== null) self.postMessage({ id, rep: goOver(kept, finished) } satisfies FromGoOverWorker);
 }
 
-/** Whatever goes wrong in the second pass, the first pass's rep is not lost. */
-function goOver({ evidence, outputs, configuration }: Memory, first: FinishedRep): RepReading {
+function goOver({ evidence, outputs, configuration }: Memory, first: FinishedRep): RepReading | null {
   try {
-    return finishLiveRep(evidence, outputs, configuration) ?? repReadings(first, configuration);
+    return finishLiveRep(first, evidence, outputs, configuration);
   } catch {
-    return repReadings(first, configuration);
+    // Whoever asked has the first pass's rep.
+    return null;
   }
 }

@@ -102,7 +102,7 @@ self.onmessage = ({ data }: MessageEvent<ToMeasureWorker>) => {
 
 function start(configuration: Configuration, forClip: boolean): Run {
   if (!forClip) {
-    goingOver ??= startGoOverClient(({ id, rep }) => {
+    goingOver ??= startGoOverClient((id, rep) => {
       tell({ told: "rep", id, rep });
     });
     goingOver.start(configuration);

@@ -55,7 +55,7 @@ function find({ id, image, rotation, t }: Extract<ToPoseWorker, { do: "find" }>)
     // A camera has few pictures to lend and gives none while they are out: its own are copied and given back before the model looks.
     const asItIs = rotation === 0 && scale === 1 && !isLent(image);
     const input = asItIs ? image : canvas.draw(image, rotation, scale);
-    if (isLent(image)) image.close();
+    if (input !== image) image.close();
     const result = landmarker.detectForVideo(input, risingTime(t));
     tell({ told: "body", id, body: bodyFromResult(result, width, height, t), tookMs: performance.now() - before });
   } catch (error) {
