@@ -1,4 +1,5 @@
 import type { ShaftTuning } from "./shaft-tuning.ts";
+import { makeStripLine, type StripLine } from "./judge-strip.ts";
 import { makeStrip, type Strip } from "./strip.ts";
 
 /** For every direction of the full circle the best line out of the hands. Lengths in working pixels, evidence in nats. */
@@ -23,11 +24,15 @@ export interface LineSweep {
   /** Half log odds that the head is on this side of the hands rather than on the other; 0 without a rod. */
   readonly side: Float32Array;
   readonly strip: Strip;
+  readonly line: StripLine;
+  /** With more lines than this on either side of the hands every second one is judged, and those beside the best. */
+  readonly mostLines: number;
 }
 
-export function makeLineSweep(half: number, tuning: ShaftTuning): LineSweep {
+export function makeLineSweep(half: number, tuning: ShaftTuning, mostLines = Infinity): LineSweep {
   const directions = 2 * Math.round(180 / tuning.sweepStep);
   const list = (): Float32Array => new Float32Array(directions);
+  const strip = makeStrip(half);
   return {
     directions,
     step: (2 * Math.PI) / directions,
@@ -39,6 +44,8 @@ export function makeLineSweep(half: number, tuning: ShaftTuning): LineSweep {
     fresh: list(),
     borrowed: new Uint8Array(directions),
     side: list(),
-    strip: makeStrip(half),
+    strip,
+    line: makeStripLine(strip.stays.length),
+    mostLines,
   };
 }

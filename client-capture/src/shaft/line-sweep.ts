@@ -1,4 +1,3 @@
-import { distrustBody } from "./distrust-body.ts";
 import { judgeStrip } from "./judge-strip.ts";
 import type { LineSweep } from "./line-sweep-state.ts";
 import type { LineWindow } from "./line-window.ts";
@@ -58,16 +57,15 @@ function sweepDirection(
   const sd = handsSdAcross(look.hands, angle);
   const aside = torso * Math.min(tuning.offsetReach, tuning.offsetSds * sd + tuning.offsetLeast);
   const middle = -Math.sin(angle) * look.awayX + Math.cos(angle) * look.awayY;
-  layStrip(strip, window, angle, torso, aside + Math.abs(middle), tuning);
+  layStrip(strip, window, angle, torso, aside + Math.abs(middle), sweep.mostLines, tuning);
   strip.priorMiddle = middle;
   strip.priorSd = sd * torso;
   // What runs through on both sides speaks against a still line; a moving one may be the rod out of the butt.
   strip.throughWeight = throughWeight(look, tuning);
   sumStrip(strip, window);
-  judgeStrip(strip, look.still, tuning);
-  distrustBody(strip, window, look.marks);
-  takeBestLine(sweep, window, direction, 1, tuning);
-  takeBestLine(sweep, window, direction + sweep.directions / 2, -1, tuning);
+  judgeStrip(strip, window, look.marks, look.still, tuning);
+  takeBestLine(sweep, window, look.marks, direction, 1, tuning);
+  takeBestLine(sweep, window, look.marks, direction + sweep.directions / 2, -1, tuning);
 }
 
 function throughWeight({ rodKnown, rodAlong, still }: SweepLook, tuning: ShaftTuning): number {

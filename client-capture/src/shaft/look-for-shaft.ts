@@ -42,15 +42,11 @@ export interface ShaftSight {
   readonly lastSeen: Float32Array;
 }
 
-/** `workingTorso`: how many working pixels a torso takes at most. */
-export function openSight(
-  tuning: ShaftTuning,
-  workingTorso: number,
-  rod: RodColour | null,
-  rodAlong: boolean,
-): ShaftSight {
+/** `leisure`: where there is time, it looks finer. */
+export function openSight(tuning: ShaftTuning, leisure: boolean, rod: RodColour | null, rodAlong: boolean): ShaftSight {
+  const workingTorso = leisure ? tuning.workingTorsoAtLeisure : tuning.workingTorso;
   const half = halfWindow(workingTorso * tuning.reach * 1.05);
-  const sweep = makeLineSweep(half, tuning);
+  const sweep = makeLineSweep(half, tuning, leisure ? Infinity : tuning.mostLines);
   return {
     tuning,
     workingTorso,

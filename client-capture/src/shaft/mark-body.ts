@@ -79,15 +79,19 @@ function markLimb(marks: BodyMarks, x: number, y: number, dx: number, dy: number
   const toRow = Math.min(size - 1, Math.ceil(Math.max(y, y + dy) + radius));
   const fromColumn = Math.max(0, Math.floor(Math.min(x, x + dx) - radius));
   const toColumn = Math.min(size - 1, Math.ceil(Math.max(x, x + dx) + radius));
+  const squaredRadius = radius * radius;
+  const perSquared = squared > 0 ? 1 / squared : 0;
   for (let row = fromRow; row <= toRow; row++) {
+    const py = row - y;
     for (let column = fromColumn; column <= toColumn; column++) {
+      const at = row * size + column;
+      if ((free[at] as number) <= level) continue;
       const px = column - x;
-      const py = row - y;
-      const share = squared > 0 ? Math.max(0, Math.min(1, (px * dx + py * dy) / squared)) : 0;
+      const along = (px * dx + py * dy) * perSquared;
+      const share = along < 0 ? 0 : along > 1 ? 1 : along;
       const ex = px - share * dx;
       const ey = py - share * dy;
-      const at = row * size + column;
-      if (ex * ex + ey * ey < radius * radius && (free[at] as number) > level) free[at] = level;
+      if (ex * ex + ey * ey < squaredRadius) free[at] = level;
     }
   }
 }

@@ -97,17 +97,22 @@ function readProfile(
   spread: number,
   reach: number,
 ): void {
+  const far = reach * spread + 2;
+  const inside = isWellInside(picture, x, y, far);
   for (let q = -reach; q <= reach; q++) {
     let sum = 0;
     for (let a = -1; a <= 1; a++) {
       const px = x - sin * q * spread + cos * a;
       const py = y + cos * q * spread + sin * a;
-      sum += bilinear(picture, px, py);
+      sum += inside ? bilinearInside(picture, px, py) : bilinear(picture, px, py);
       if (rod !== null) sum += rodWeight * likenessAt(picture, rod, px, py);
     }
     profile[q + profileReach] = sum / 3;
   }
 }
+
+const isWellInside = ({ width, height }: Picture, x: number, y: number, margin: number): boolean =>
+  x >= margin && y >= margin && x <= width - margin && y <= height - margin;
 
 /** Likeness to the rod between the middles of four colour pixels, 0 to 255. */
 function likenessAt(picture: Picture, rod: RodColour, x: number, y: number): number {
@@ -125,13 +130,18 @@ function likenessAt(picture: Picture, rod: RodColour, x: number, y: number): num
 }
 
 function bilinear(picture: Picture, x: number, y: number): number {
-  const { width, height, luma } = picture;
-  const fx = Math.max(0, Math.min(width - 1.001, x - 0.5));
-  const fy = Math.max(0, Math.min(height - 1.001, y - 0.5));
-  const ix = Math.floor(fx);
-  const iy = Math.floor(fy);
-  const dx = fx - ix;
-  const dy = fy - iy;
+  const { width, height } = picture;
+  const inX = Math.max(0.5, Math.min(width - 0.501, x));
+  const inY = Math.max(0.5, Math.min(height - 0.501, y));
+  return bilinearInside(picture, inX, inY);
+}
+
+/** The same where all four pixels are known to lie inside. */
+function bilinearInside({ luma, width }: Picture, x: number, y: number): number {
+  const ix = (x - 0.5) | 0;
+  const iy = (y - 0.5) | 0;
+  const dx = x - 0.5 - ix;
+  const dy = y - 0.5 - iy;
   const at = iy * width + ix;
   const top = (luma[at] as number) * (1 - dx) + (luma[at + 1] as number) * dx;
   const bottom = (luma[at + width] as number) * (1 - dx) + (luma[at + width + 1] as number) * dx;

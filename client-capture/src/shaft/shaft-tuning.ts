@@ -18,6 +18,8 @@ export const shaftTuning = {
   turnsInHurry: 4,
   hurryFor: 0.5,
   hurrySd: 0.2,
+  /** With more lines than this on either side of the hands every second one is judged, and then those beside the best; live. Up: slower, a thin shaft is missed less. */
+  mostLines: 12,
   /** How far out of the hands the sweep goes. Up: longer clubs nearer to the camera, slower. */
   reach: 2.7,
   /** Half width of the strip of parallel lines searched about the hands. Up: forgives a worse pose, lets in more clutter. */

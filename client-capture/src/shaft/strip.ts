@@ -18,8 +18,11 @@ export interface Strip {
   forwardBlocks: number;
   backwardBlocks: number;
   width: number;
-  /** Lines on either side of the middle one that are judged. */
+  /** Lines on either side of the middle one, how far apart those are that are judged, the column of the first one, and how many there are. */
   lines: number;
+  apart: number;
+  firstLine: number;
+  judged: number;
   /** Whether the lines lead along x rather than along y; shift across for a step along; 1 or -1. */
   alongX: boolean;
   slope: number;
@@ -34,16 +37,25 @@ export interface Strip {
   priorSd: number;
   /** Share of what is found on the far side of the hands that counts against a line; negative where it speaks for it. */
   throughWeight: number;
-  /** Brightness in the low 16 bits, change in the high ones. */
-  readonly sums: Int32Array;
-  readonly ridges: Int32Array;
-  readonly stirs: Int32Array;
-  /** Evidence of each cell, nats. */
+  /** Sums of a cell and the next one across. Brightness in the low 16 bits, change in the high ones. */
+  readonly pairs: Int32Array;
+  /** What the contrast of a row's cells, in brightness and in change, is multiplied with: by the row's texture. */
+  readonly stays: Float64Array;
+  readonly moves: Float64Array;
+  /** Where the middle of each row's first cell lies in the body marks, and how far apart there those of two lines lie. */
+  readonly marksAt: Int32Array;
+  marksApart: number;
+  /** Evidence that no contrast at all falls short by, and the least and the most of a cell, nats. */
+  zero: number;
+  least: number;
+  most: number;
+  /** Evidence of each cell that is judged, nats: rows of `judged` cells. */
   readonly runs: Float32Array;
 }
 
 export function makeStrip(half: number): Strip {
-  const cells = (Math.ceil((2 * half) / blockLength) + 2) * (2 * half + 1);
+  const rows = Math.ceil((2 * half) / blockLength) + 2;
+  const cells = rows * (2 * half + 1);
   return {
     blocks: 0,
     nearest: 0,
@@ -52,6 +64,9 @@ export function makeStrip(half: number): Strip {
     backwardBlocks: 0,
     width: 0,
     lines: 0,
+    apart: 1,
+    firstLine: 0,
+    judged: 0,
     alongX: true,
     slope: 0,
     forward: 1,
@@ -62,20 +77,29 @@ export function makeStrip(half: number): Strip {
     priorMiddle: 0,
     priorSd: 1,
     throughWeight: 0,
-    sums: new Int32Array(cells),
-    ridges: new Int32Array(cells),
-    stirs: new Int32Array(cells),
+    pairs: new Int32Array(cells),
+    stays: new Float64Array(rows),
+    moves: new Float64Array(rows),
+    marksAt: new Int32Array(rows),
+    marksApart: 1,
+    zero: 0,
+    least: 0,
+    most: 0,
     runs: new Float32Array(cells),
   };
 }
 
-/** Lays the strip along `angle`, with lines up to `aside` working pixels off the middle. `torso` in working pixels. */
+/**
+ * Lays the strip along `angle`, with lines up to `aside` working pixels off the middle; with more than `mostLines` on either side every second one is judged. `torso` in
+ * working pixels.
+ */
 export function layStrip(
   strip: Strip,
   window: LineWindow,
   angle: number,
   torso: number,
   aside: number,
+  mostLines: number,
   tuning: ShaftTuning,
 ): void {
   const cos = Math.cos(angle);
@@ -90,6 +114,9 @@ export function layStrip(
   strip.along = alongX ? sin : cos;
   strip.lines = Math.max(1, Math.min(Math.ceil(aside / major), window.half - flank - Math.ceil(reach * 0.71) - 2));
   strip.width = 2 * (strip.lines + flank) + 1;
+  strip.apart = strip.lines > mostLines ? 2 : 1;
+  strip.judged = strip.apart === 1 ? 2 * strip.lines + 1 : 2 * Math.floor(strip.lines / 2) + 1;
+  strip.firstLine = flank + (strip.apart === 1 ? 0 : strip.lines % 2);
   strip.blocks = Math.floor((reach * major) / blockLength);
   strip.pixelsPerBlock = blockLength / major;
   strip.torso = torso;
@@ -116,9 +143,9 @@ export const blockAfter = ({ blocks, forwardBlocks, nearest }: Strip, block: num
 
 const roomAhead = (centre: number, size: number, step: number): number => (step > 0 ? size - centre : centre + 1);
 
-/** Sums the window's pixels of each block along each line. */
+/** Sums the window's pixels of each block along each line and the next one. */
 export function sumStrip(strip: Strip, window: LineWindow): void {
-  const { blocks, nearest, width, slope, forward, sums } = strip;
+  const { blocks, nearest, width, slope, forward, pairs } = strip;
   const { half, size, plane } = window;
   const left = half - (width - 1) / 2;
   // One step along the lines, and one across them, through the window's numbers.
@@ -134,8 +161,15 @@ export function sumStrip(strip: Strip, window: LineWindow): void {
       let b = (half + first + step) * on + (left + Math.round(slope * (first + step))) * beside;
       let c = (half + first + 2 * step) * on + (left + Math.round(slope * (first + 2 * step))) * beside;
       let d = (half + first + 3 * step) * on + (left + Math.round(slope * (first + 3 * step))) * beside;
-      for (let i = 0; i < width; i++, a += beside, b += beside, c += beside, d += beside) {
-        sums[row + i] = (plane[a] as number) + (plane[b] as number) + (plane[c] as number) + (plane[d] as number);
+      let before = (plane[a] as number) + (plane[b] as number) + (plane[c] as number) + (plane[d] as number);
+      for (let at = row; at < row + width - 1; at++) {
+        a += beside;
+        b += beside;
+        c += beside;
+        d += beside;
+        const sum = (plane[a] as number) + (plane[b] as number) + (plane[c] as number) + (plane[d] as number);
+        pairs[at] = before + sum;
+        before = sum;
       }
     }
   }

@@ -102,7 +102,7 @@ export function startShaftTracker(options: ShaftTrackerOptions): ShaftTrackerSta
   const tuning: ShaftTuning = { ...shaftTuning, ...options.tuning };
   const sight = openSight(
     tuning,
-    leisure ? tuning.workingTorsoAtLeisure : tuning.workingTorso,
+    leisure,
     options.rodColour ?? null,
     options.rodAlong ?? (options.rodColour ?? null) !== null,
   );
