@@ -6,7 +6,7 @@ import type { ShaftTuning } from "./shaft-tuning.ts";
 /**
  * Nobody knows surely where along a line the hands are. A moving line that is seen on both sides of their place may be a shaft that lies wholly on the other side of them: each
  * of the two directions then borrows the other's evidence where that is the stronger, and how unlikely so wrong a place is goes to `sweep.side` as half log odds. Where
- * the shaft was before has the last word. `torso` in working pixels.
+ * the shaft was before has the last word. What is longer on both sides together than any club is none on either. `torso` in working pixels.
  */
 export function doubtHands(sweep: LineSweep, torso: number, hands: HandsTrack, tuning: ShaftTuning): void {
   const half = sweep.directions / 2;
@@ -20,6 +20,12 @@ export function doubtHands(sweep: LineSweep, torso: number, hands: HandsTrack, t
     if (!((evidence[other] as number) > tuning.leastEvidence)) continue;
     const apart = Math.abs((sweep.offset[i] as number) + (sweep.offset[i + half] as number)) / torso;
     if (apart > tuning.sameLineMoving) continue;
+    if ((sweep.end[i] as number) + (sweep.end[i + half] as number) > tuning.longestAcross * torso) {
+      const cost = tuning.throughWeight * (evidence[other] as number);
+      evidence[seen] = (evidence[seen] as number) - cost;
+      evidence[other] = (evidence[other] as number) - cost;
+      continue;
+    }
     const odds = sideOdds(
       (sweep.end[seen] as number) / torso,
       handsSdAcross(hands, i * sweep.step + Math.PI / 2),

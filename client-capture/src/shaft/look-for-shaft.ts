@@ -7,12 +7,13 @@ import { cutLineWindow, halfWindow, makeLineWindow, type LineWindow } from "./li
 import { doubtHands } from "./doubt-hands.ts";
 import { goThrough } from "./go-through.ts";
 import { noStandingLines, type StandingLines } from "./standing-lines.ts";
-import { noveltyOf } from "./novelty-of.ts";
+import { handsGone, noveltyOf } from "./novelty-of.ts";
 import { oddsCarried } from "./odds-carried.ts";
 import { makeLineSweep, type LineSweep } from "./line-sweep-state.ts";
 import { sweepLines } from "./line-sweep.ts";
 import { makeBodyMarks, markBody, type BodyMarks } from "./mark-body.ts";
 import { startHandsTrack, type HandsTrack } from "./hands-track.ts";
+import { makeHandsStay, stayedShare, type HandsStay } from "./hands-stay.ts";
 import { predictHands } from "./predict-hands.ts";
 import type { ShaftTuning } from "./shaft-tuning.ts";
 import type { SlowBackground } from "./background-state.ts";
@@ -32,6 +33,7 @@ export interface ShaftSight {
   readonly background: SlowBackground;
   readonly hands: HandsTrack;
   readonly marks: BodyMarks;
+  readonly stay: HandsStay;
   readonly standing: StandingLines;
   t: Milliseconds | null;
   /** For each direction how far what was seen there is more than another look at the same still thing, 0 to 1. */
@@ -58,6 +60,7 @@ export function openSight(tuning: ShaftTuning, leisure: boolean, rod: RodColour 
     background: emptyBackground(),
     hands: startHandsTrack(),
     marks: makeBodyMarks(2 * half + 1),
+    stay: makeHandsStay(),
     standing: noStandingLines(sweep.directions),
     t: null,
     novelty: new Float32Array(sweep.directions),
@@ -87,6 +90,7 @@ export function lookForShaft(sight: ShaftSight, picture: Picture, t: Millisecond
   if (body !== null)
     markBody(sight.marks, body, work.factor, window, hands.torso / work.factor, sight.rodAlong, tuning);
   const moved = known ? handsMoved(sight) / hands.torso : 0;
+  if (!known) sight.stay.count = 0;
   const still = Math.exp(-((moved / tuning.stillReach) ** 2));
   const look = {
     still,
@@ -103,7 +107,7 @@ export function lookForShaft(sight: ShaftSight, picture: Picture, t: Millisecond
     goThrough(sweep, hands.torso / work.factor, tuning.throughWeight * still, tuning);
     doubtHands(sweep, hands.torso / work.factor, sight.hands, tuning);
   }
-  rateNovelty(sight, t, still, moved);
+  rateNovelty(sight, t, still, known ? handsGone(moved, handsStayed(sight, t), tuning) : 0);
   feedBackground(background, work, hands.x, hands.y, elapsed, tuning.backgroundTime);
   return true;
 }
@@ -112,7 +116,7 @@ export function lookForShaft(sight: ShaftSight, picture: Picture, t: Millisecond
  * A direction that was not looked at for a while is seen anew, however still what lies there. Which end of a rod hides the other stays so for a while,
  * moving or not.
  */
-function rateNovelty(sight: ShaftSight, t: Milliseconds, still: number, moved: number): void {
+function rateNovelty(sight: ShaftSight, t: Milliseconds, still: number, gone: number): void {
   const { sweep, novelty, looked, lastSeen, tuning } = sight;
   for (let i = 0; i < sweep.directions; i++) {
     if (sweep.wanted[i % looked.length] === 0) continue;
@@ -121,7 +125,7 @@ function rateNovelty(sight: ShaftSight, t: Milliseconds, still: number, moved: n
     const anew = tuning.stillWeight * Math.min(1, since / tuning.stillLook);
     const fresh = sweep.fresh[i] as number;
     const carried = (sweep.evidence[i] as number) > tuning.leastEvidence ? carriedAt(sight, i) : 1;
-    novelty[i] = carried * noveltyOf(fresh, anew, still, moved, tuning);
+    novelty[i] = carried * noveltyOf(fresh, anew, still, gone, tuning);
     sweep.side[i] = (sweep.side[i] as number) * Math.min(1, since / tuning.sideLook);
   }
   for (let i = 0; i < looked.length; i++) if (sweep.wanted[i] === 1) looked[i] = t;
@@ -148,11 +152,21 @@ function carriedAt(
   );
 }
 
-/** How far the hands are from their mean place of the last while, picture pixels, the camera's sway taken out. */
-function handsMoved({ hands, background, work }: ShaftSight): number {
-  const x = hands.now.x - background.swayX * work.factor;
-  const y = hands.now.y - background.swayY * work.factor;
-  return Math.hypot(x - background.handsX, y - background.handsY);
+/** The hands' place with the camera's sway taken out, picture pixels. */
+const unswayed = ({ hands, background, work }: ShaftSight): { x: number; y: number } => ({
+  x: hands.now.x - background.swayX * work.factor,
+  y: hands.now.y - background.swayY * work.factor,
+});
+
+/** How far the hands are from their mean place of the last while, picture pixels. */
+function handsMoved(sight: ShaftSight): number {
+  const { x, y } = unswayed(sight);
+  return Math.hypot(x - sight.background.handsX, y - sight.background.handsY);
+}
+
+function handsStayed(sight: ShaftSight, t: Milliseconds): number {
+  const { x, y } = unswayed(sight);
+  return stayedShare(sight.stay, t / 1000, x, y, sight.hands.now.torso, sight.tuning);
 }
 
 /** The whole factor that leaves the torso at most `workingTorso` pixels long, kept while it still nearly does. */

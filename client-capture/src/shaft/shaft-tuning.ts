@@ -137,6 +137,8 @@ export const shaftTuning = {
   stillWeight: 0.45,
   /** Hands' way from their mean place, torso lengths, from which what was there all along is none of theirs: farther than a pose trembles. */
   goneReach: 0.3,
+  /** How far apart two places of the hands are at which they count as elsewhere, torso lengths. Up: what was there all along is sooner taken for something that they hold. */
+  stayReach: 0.2,
   /**
    * Share of a line's contrast that has come since the background was taken at which it begins to count, and from which it counts wholly, where the hands have moved: a shaft that
    * they carry is new nearly everywhere. Up: fewer posts taken for a shaft, and a shaft in front of one lost sooner.
@@ -155,6 +157,8 @@ export const shaftTuning = {
   /** The same of a line that moves, where it may be one shaft that lies on one side of the hands; most half log odds that tell which side. Up: slower to doubt where the hands are (the second). */
   sameLineMoving: 0.08,
   handsMost: 4,
+  /** What is seen on both sides of the hands and longer than this together is longer than any club, torso lengths. Up: more ropes and posts taken for a shaft that lies beside wrongly seen hands. */
+  longestAcross: 2.7,
   /** Most nats a picture may add: clutter of any strength comes up now and then. Up: bolder, quicker to change its mind. */
   evidenceCap: 9,
   /** Directions so near to each other are taken to see the same line, degrees. Up: steadier, blunter. */

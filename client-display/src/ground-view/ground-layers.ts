@@ -1,9 +1,11 @@
 import type { BandLayout } from "@overcue/shared-geometry/bands";
 import type { Handed } from "@overcue/shared-geometry/station";
+import { clearOfTags } from "./draw-list/clear-of-tags.ts";
 import { drawAimBands, drawAimTags, type AimOnGround } from "./draw-list/draw-aim.ts";
 import { drawStation, drawStrips } from "./draw-list/draw-ground.ts";
 import { drawMarks } from "./draw-list/draw-marks.ts";
 import { drawLive, type LiveOnGround, type PlaceOnGround } from "./draw-list/draw-live.ts";
+import type { DrawList } from "./draw-list/shapes.ts";
 import { groundFrame, type GroundFrame, type ScreenPlace } from "./draw-list/ground-frame.ts";
 import { paint } from "./paint.ts";
 import type { Colours, Painter } from "./painter.ts";
@@ -39,6 +41,8 @@ export function groundLayers(still: HTMLCanvasElement, moving: HTMLCanvasElement
     const context = canvas.getContext("2d");
     return context === null ? null : { context, colours, fontFamily };
   };
+  const aimTags = (): DrawList =>
+    frame === null || scene === null || scene.aim === null ? [] : drawAimTags(frame, scene.aim, scene.textSize);
   const paintStill = (): void => {
     frame =
       scene === null || size.width === 0 || size.height === 0
@@ -50,8 +54,9 @@ export function groundLayers(still: HTMLCanvasElement, moving: HTMLCanvasElement
     paint(painter, drawStrips(frame, scene.layout));
     if (scene.aim !== null) paint(painter, drawAimBands(frame, scene.aim, scene.textSize));
     paint(painter, drawStation(frame, scene.layout, Math.max(3, scene.textSize / 10)));
-    if (scene.aim !== null) paint(painter, drawAimTags(frame, scene.aim, scene.textSize));
-    paint(painter, drawMarks(frame, scene.marks, scene.markSize, scene.textSize));
+    paint(painter, aimTags());
+    const marks = drawMarks(frame, scene.marks, scene.markSize, scene.textSize);
+    paint(painter, clearOfTags(marks, aimTags(), frame.area));
   };
 
   return {
@@ -73,7 +78,8 @@ export function groundLayers(still: HTMLCanvasElement, moving: HTMLCanvasElement
       const painter = painterOf(moving, scene.colours);
       if (painter === null) return;
       painter.context.clearRect(0, 0, size.width, size.height);
-      paint(painter, drawLive(frame, live, scene.markSize, scene.textSize));
+      const shapes = drawLive(frame, live, scene.markSize, scene.textSize);
+      paint(painter, clearOfTags(shapes, aimTags(), frame.area));
     },
   };
 }

@@ -1,4 +1,5 @@
 import type { Page } from "playwright-core";
+import { usualGolfer } from "@overcue/client-capture/demo-motion/demo-golfer-settings";
 
 /** A view of the phone's page, and how it is reached from the one before. */
 export interface PhoneView {
@@ -18,6 +19,15 @@ export const screen = async (page: Page, name: string): Promise<void> => {
 export const startCamera = async (page: Page): Promise<void> => {
   await page.getByRole("button", { name: "In front of this phone" }).click();
 };
+
+/** Tells the page how far apart the demo golfer's sticks lie. */
+export async function measureDistances(page: Page): Promise<void> {
+  await page.locator(".station-form summary").click();
+  const { toeLine, heelLine } = usualGolfer.station;
+  await page.getByLabel("Ball line to toe line, cm").fill(String(100 * toeLine));
+  await page.getByLabel("Ball line to heel line, cm").fill(String(100 * heelLine));
+  await page.locator(".station-form summary").click();
+}
 
 const fold = async (page: Page, part: "set-up" | "more"): Promise<void> => {
   await page.locator(part === "set-up" ? ".set-up summary" : ".more > summary").click();

@@ -20,7 +20,7 @@ import { fakeBook } from "../../relay/fakes.ts";
 import { heardOf, joinRelay, type Joined } from "../../relay/join-relay.ts";
 import { startRelay, type RunningRelay } from "../../relay/start-relay.ts";
 import { launchChromium } from "../chromium.ts";
-import { press, screen, startCamera } from "./phone-views.ts";
+import { measureDistances, press, screen, startCamera } from "./phone-views.ts";
 import { pictureSize, stationFilm, type Stand, type StationFilm } from "./station-film.ts";
 
 let folder: string;
@@ -60,15 +60,6 @@ async function openPhone(stand: Stand, only?: number): Promise<Page> {
   await press(page, "Set the sticks");
   await page.locator(".station .handle").first().waitFor({ timeout: 60_000 });
   return page;
-}
-
-/** Tells the page how far apart the demo golfer's sticks lie. */
-async function measureDistances(page: Page): Promise<void> {
-  await page.locator(".station-form summary").click();
-  const { toeLine, heelLine } = usualGolfer.station;
-  await page.getByLabel("Ball line to toe line, cm").fill(String(100 * toeLine));
-  await page.getByLabel("Ball line to heel line, cm").fill(String(100 * heelLine));
-  await page.locator(".station-form summary").click();
 }
 
 /** What the phone remembers of its station. */

@@ -3,6 +3,8 @@ import type { Page } from "playwright-core";
 /** One thing that the ground screen said for a while: the big word and the checkpoint it was about, or the answer after a rep. */
 export interface Said {
   readonly moment: string;
+  /** What the word is about, now or when the checkpoint was passed. */
+  readonly heading: string;
   readonly kind: string;
   readonly band: string;
   readonly calibration: string;
@@ -25,14 +27,15 @@ export async function watchGround(page: Page): Promise<() => Promise<readonly Sa
       const word = document.querySelector<HTMLElement>("[data-part=key-word]");
       const now: Said = {
         moment: text("moment"),
+        heading: text("heading"),
         kind: word?.dataset["kind"] ?? "",
         band: word?.dataset["band"] ?? "",
         calibration: text("calibration"),
         answer: document.querySelector("[data-screen=verdict]")?.textContent ?? "",
       };
       const last = said.at(-1);
-      if (last === undefined || last.band !== now.band || last.moment !== now.moment || last.kind !== now.kind)
-        said.push(now);
+      const parts = ["moment", "heading", "kind", "band"] as const;
+      if (last === undefined || parts.some((part) => last[part] !== now[part])) said.push(now);
     };
     new MutationObserver(note).observe(document.body, {
       subtree: true,

@@ -1,7 +1,9 @@
 import { metres } from "@overcue/shared-geometry/units";
 import { currentAim } from "@overcue/client-display/ground-view/current-aim";
 import { drawAimBands, drawAimTags } from "@overcue/client-display/ground-view/draw-list/draw-aim";
+import { clearOfTags } from "@overcue/client-display/ground-view/draw-list/clear-of-tags";
 import { drawLive } from "@overcue/client-display/ground-view/draw-list/draw-live";
+import type { Shape } from "@overcue/client-display/ground-view/draw-list/shapes";
 import { groundFrame } from "@overcue/client-display/ground-view/draw-list/ground-frame";
 import { liveOnGround, stalePicture } from "@overcue/client-display/ground-view/live-on-ground";
 import { liveSubject } from "@overcue/client-display/ground-view/live-subject";
@@ -68,6 +70,15 @@ describe("D6 what is shown of the club", () => {
   });
 });
 
+/** Where a word is painted: 0.5 of its size a letter, and 0.6 where it is in capitals, at most, as measured in Chromium. */
+function tagSpan(tag: Shape): { left: number; right: number; top: number; bottom: number } {
+  if (tag.kind !== "tag") throw new Error("no word");
+  const { text, size, align, at } = tag;
+  const width = size * (text.length * (text === text.toUpperCase() ? 0.6 : 0.5) + 0.44);
+  const left = align === "left" ? at.x : align === "right" ? at.x - width : at.x - width / 2;
+  return { left, right: left + width, top: at.y - 0.51 * size, bottom: at.y + 0.51 * size };
+}
+
 describe("D6 a place outside the view", () => {
   const sizes = [
     { width: 1000, height: 800 },
@@ -131,6 +142,29 @@ describe("D6 a place outside the view", () => {
     }
   });
 
+  test.each(places)("D6 %s: the word covers neither FEEL nor WANT, and stays in the view", (place) => {
+    for (const size of sizes) {
+      const view = groundFrame({ x: 0, y: 0, ...size }, sceneLayout, "right", place);
+      const text = 40;
+      const aims = drawAimTags(view, { felt: back.felt, wanted: back.wanted, strength: 1 }, text);
+      for (const x of [-3, 0, 3]) {
+        for (let y = -1; y < 1; y += 0.02) {
+          const far = { shaft: null, place: { subject: "butt-point" as const, x, y, sdX: 0.02, sdY: 0.02 } };
+          const tags = clearOfTags(drawLive(view, far, 40, text), aims, view.area).filter(({ kind }) => kind === "tag");
+          for (const tag of tags.map(tagSpan)) {
+            expect(tag.top).toBeGreaterThanOrEqual(0);
+            expect(tag.bottom).toBeLessThanOrEqual(size.height);
+            for (const aim of aims.map(tagSpan)) {
+              const apart =
+                tag.bottom <= aim.top || aim.bottom <= tag.top || tag.right <= aim.left || aim.right <= tag.left;
+              expect(apart, `${place} ${String(size.width)} at ${String(x)}, ${y.toFixed(2)}`).toBe(true);
+            }
+          }
+        }
+      }
+    }
+  });
+
   test("D6 a place inside the view needs no word", () => {
     const live = liveOnGround(seen, 50, "arm-level-back", metres(0.8));
     expect(drawLive(frame, live, 40, 30).some(({ kind }) => kind === "tag")).toBe(false);
@@ -155,6 +189,23 @@ describe("D5 pattern and word beside the colour", () => {
       ["felt", "FEEL"],
     ]);
   });
+});
+
+test("D5 FEEL and WANT never cover each other, in a view that is narrower than both and wherever the bands lie", () => {
+  for (const place of ["in-front", "target-side", "away-side"] as const) {
+    const view = groundFrame({ x: 0, y: 0, width: 378, height: 700 }, sceneLayout, "right", place);
+    for (let shift = -0.6; shift <= 0.6; shift += 0.05) {
+      const wanted = { from: -0.05, to: 0.05 };
+      const felt = { from: wanted.from + shift, to: wanted.to + shift };
+      const [want, feel] = drawAimTags(view, { felt, wanted, strength: 1 }, 72).map(tagSpan);
+      if (want === undefined || feel === undefined) continue;
+      const apart =
+        feel.bottom <= want.top || want.bottom <= feel.top || feel.right <= want.left || want.right <= feel.left;
+      expect(apart, `${place}, felt ${shift.toFixed(2)} m from wanted`).toBe(true);
+      expect(Math.min(feel.top, want.top)).toBeGreaterThanOrEqual(0);
+      expect(Math.max(feel.bottom, want.bottom)).toBeLessThanOrEqual(700);
+    }
+  }
 });
 
 describe("D7 the band to be felt fades", () => {

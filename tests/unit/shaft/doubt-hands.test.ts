@@ -52,3 +52,23 @@ test("T37 a line on one side only, and two that lie beside each other, keep what
     expect(sweep.side[first]).toBe(0);
   }
 });
+
+test("T44 what is longer on both sides of the hands together than any club is none on either", () => {
+  const opposite = first + makeLineSweep(100, shaftTuning).directions / 2;
+  const across = (length: number): LineSweep => {
+    const sweep = makeLineSweep(100, shaftTuning);
+    sweep.evidence.fill(-5);
+    sweep.evidence[first] = 18;
+    sweep.end[first] = 1.2 * torso;
+    sweep.evidence[opposite] = 9;
+    sweep.end[opposite] = length * torso - 1.2 * torso;
+    doubtHands(sweep, torso, handsOf(0), shaftTuning);
+    return sweep;
+  };
+  const club = across(2.4);
+  expect([club.evidence[first], club.evidence[opposite]]).toEqual([18, 18]);
+  const post = across(3.2);
+  expect(post.evidence[first]).toBeLessThan(10);
+  expect(post.evidence[opposite]).toBeLessThan(0);
+  expect(post.side[first]).toBe(0);
+});

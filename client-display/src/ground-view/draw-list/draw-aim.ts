@@ -1,6 +1,8 @@
 import type { GroundInterval } from "@overcue/shared-geometry/wire/practice";
+import { clearOfTags } from "./clear-of-tags.ts";
 import { stripOf, type GroundFrame } from "./ground-frame.ts";
 import type { DrawList, PatternName, Paint, Rect, Shape } from "./shapes.ts";
+import { within } from "./within.ts";
 
 export interface AimOnGround {
   readonly felt: GroundInterval;
@@ -26,10 +28,9 @@ export function drawAimBands(frame: GroundFrame, { felt, wanted, strength }: Aim
 export function drawAimTags(frame: GroundFrame, { felt, wanted, strength }: AimOnGround, textSize: number): DrawList {
   const wantedStrip = stripOf(frame, wanted.from, wanted.to);
   const feltStrip = strength > borderOnly ? stripOf(frame, felt.from, felt.to) : null;
-  return [
-    ...(wantedStrip === null ? [] : [tag(frame, wantedStrip, "WANT", "end", textSize, "wanted")]),
-    ...(feltStrip === null ? [] : [tag(frame, feltStrip, "FEEL", "start", textSize, "felt")]),
-  ];
+  const want = wantedStrip === null ? [] : [tag(frame, wantedStrip, "WANT", "end", textSize, "wanted")];
+  const feel = feltStrip === null ? [] : [tag(frame, feltStrip, "FEEL", "start", textSize, "felt")];
+  return [...want, ...clearOfTags(feel, want, frame.area)];
 }
 
 function band(rect: Rect, pattern: PatternName, paint: Paint, strength: number, textSize: number): readonly Shape[] {
@@ -53,7 +54,11 @@ function band(rect: Rect, pattern: PatternName, paint: Paint, strength: number, 
 /** FEEL sits at the left or top end of its band, WANT at the other, so that neighbours never cover each other. */
 function tag(frame: GroundFrame, strip: Rect, text: string, end: "start" | "end", size: number, ground: Paint): Shape {
   const gap = size * 0.3;
-  const middle = { x: strip.x + strip.width / 2, y: strip.y + strip.height / 2 };
+  // Whole in the view, though of its band there may be no more than an edge.
+  const middle = {
+    x: strip.x + strip.width / 2,
+    y: within(strip.y + strip.height / 2, frame.area.y + size * 0.51, frame.area.y + frame.area.height - size * 0.51),
+  };
   if (frame.bands === "rows") {
     const x = end === "start" ? strip.x + gap : strip.x + strip.width - gap;
     return {

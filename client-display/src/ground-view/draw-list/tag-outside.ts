@@ -1,5 +1,6 @@
 import type { GroundFrame } from "./ground-frame.ts";
 import type { MarkShape, ScreenPoint, Shape } from "./shapes.ts";
+import { within } from "./within.ts";
 
 /** Which way a place lies that the view has no room for, as the golfer would say it. */
 export type OutsideWord =
@@ -75,6 +76,3 @@ function outsideWord(
   if (acrossBands) return y < (frame.farthest + frame.nearest) / 2 ? "farther out" : "farther back";
   return x > 0 ? "to the target" : "from the target";
 }
-
-const within = (value: number, low: number, high: number): number =>
-  Math.min(Math.max(value, low), Math.max(low, high));
