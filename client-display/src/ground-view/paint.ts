@@ -90,6 +90,7 @@ function paintTag(painter: Painter, tag: Extract<Shape, { kind: "tag" }>): void 
   setStroke(painter, "ink", Math.max(2, tag.size / 22), []);
   context.stroke();
   context.fillStyle = colours[tag.ink];
-  // Capitals only: their height is 0.7 of the size.
-  context.fillText(tag.text, left + padding, tag.at.y + tag.size * 0.35);
+  // Capitals and tall letters are 0.7 of the size high; tails hang 0.2 of it below.
+  const middle = /[gjpqy]/.test(tag.text) ? 0.25 : 0.35;
+  context.fillText(tag.text, left + padding, tag.at.y + tag.size * middle);
 }
