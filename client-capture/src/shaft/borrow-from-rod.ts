@@ -33,6 +33,11 @@ function chargeRope(
   tuning: ShaftTuning,
 ): void {
   if (Math.min(end[i] as number, end[opposite] as number) <= tuning.rodLongest * torso) return;
+  chargeBoth(evidence, i, opposite, tuning);
+}
+
+/** Each side loses by what both show: together they are longer than any club. */
+export function chargeBoth(evidence: Float32Array, i: number, opposite: number, tuning: ShaftTuning): void {
   const cost = tuning.throughWeight * Math.max(0, Math.min(evidence[i] as number, evidence[opposite] as number));
   evidence[i] = (evidence[i] as number) - cost;
   evidence[opposite] = (evidence[opposite] as number) - cost;

@@ -1,4 +1,4 @@
-import { borrow } from "./borrow-from-rod.ts";
+import { borrow, chargeBoth } from "./borrow-from-rod.ts";
 import { handsSdAcross, type HandsTrack } from "./hands-track.ts";
 import type { LineSweep } from "./line-sweep-state.ts";
 import type { ShaftTuning } from "./shaft-tuning.ts";
@@ -21,9 +21,7 @@ export function doubtHands(sweep: LineSweep, torso: number, hands: HandsTrack, t
     const apart = Math.abs((sweep.offset[i] as number) + (sweep.offset[i + half] as number)) / torso;
     if (apart > tuning.sameLineMoving) continue;
     if ((sweep.end[i] as number) + (sweep.end[i + half] as number) > tuning.longestAcross * torso) {
-      const cost = tuning.throughWeight * (evidence[other] as number);
-      evidence[seen] = (evidence[seen] as number) - cost;
-      evidence[other] = (evidence[other] as number) - cost;
+      chargeBoth(evidence, seen, other, tuning);
       continue;
     }
     const odds = sideOdds(

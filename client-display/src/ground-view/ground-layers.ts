@@ -36,13 +36,13 @@ export function groundLayers(still: HTMLCanvasElement, moving: HTMLCanvasElement
   let scene: GroundScene | null = null;
   let size = { width: 0, height: 0 };
   let frame: GroundFrame | null = null;
+  /** FEEL and WANT as they were painted last, which no moving word may cover. */
+  let aimTags: DrawList = [];
 
   const painterOf = (canvas: HTMLCanvasElement, colours: Colours): Painter | null => {
     const context = canvas.getContext("2d");
     return context === null ? null : { context, colours, fontFamily };
   };
-  const aimTags = (): DrawList =>
-    frame === null || scene === null || scene.aim === null ? [] : drawAimTags(frame, scene.aim, scene.textSize);
   const paintStill = (): void => {
     frame =
       scene === null || size.width === 0 || size.height === 0
@@ -54,9 +54,10 @@ export function groundLayers(still: HTMLCanvasElement, moving: HTMLCanvasElement
     paint(painter, drawStrips(frame, scene.layout));
     if (scene.aim !== null) paint(painter, drawAimBands(frame, scene.aim, scene.textSize));
     paint(painter, drawStation(frame, scene.layout, Math.max(3, scene.textSize / 10)));
-    paint(painter, aimTags());
+    aimTags = scene.aim === null ? [] : drawAimTags(frame, scene.aim, scene.textSize);
+    paint(painter, aimTags);
     const marks = drawMarks(frame, scene.marks, scene.markSize, scene.textSize);
-    paint(painter, clearOfTags(marks, aimTags(), frame.area));
+    paint(painter, clearOfTags(marks, aimTags, frame.area));
   };
 
   return {
@@ -79,7 +80,7 @@ export function groundLayers(still: HTMLCanvasElement, moving: HTMLCanvasElement
       if (painter === null) return;
       painter.context.clearRect(0, 0, size.width, size.height);
       const shapes = drawLive(frame, live, scene.markSize, scene.textSize);
-      paint(painter, clearOfTags(shapes, aimTags(), frame.area));
+      paint(painter, clearOfTags(shapes, aimTags, frame.area));
     },
   };
 }

@@ -1,4 +1,4 @@
-import type { DrawList, Shape } from "./draw-list/shapes.ts";
+import { tagHeight, tagPadding, type DrawList, type Shape } from "./draw-list/shapes.ts";
 import { paintMark } from "./paint-mark.ts";
 import { paintPattern } from "./paint-pattern.ts";
 import { setStroke, tracePolygon, type Painter } from "./painter.ts";
@@ -78,9 +78,9 @@ function paintTag(painter: Painter, tag: Extract<Shape, { kind: "tag" }>): void 
   context.font = `700 ${tag.size.toFixed(1)}px ${fontFamily}`;
   context.textBaseline = "alphabetic";
   context.textAlign = "left";
-  const padding = tag.size * 0.22;
+  const padding = tag.size * tagPadding;
   const width = context.measureText(tag.text).width + 2 * padding;
-  const height = tag.size * 1.02;
+  const height = tag.size * tagHeight;
   const left = tag.align === "left" ? tag.at.x : tag.align === "right" ? tag.at.x - width : tag.at.x - width / 2;
   const top = tag.at.y - height / 2;
   context.beginPath();

@@ -1,4 +1,4 @@
-import type { DrawList, Rect, Shape } from "./shapes.ts";
+import { tagHeight, tagPadding, type DrawList, type Rect, type Shape } from "./shapes.ts";
 
 type Tag = Extract<Shape, { kind: "tag" }>;
 
@@ -29,8 +29,8 @@ const advance = { capitals: 0.6, small: 0.5 };
 /** A tag's box as it will be painted, or a little more. */
 function boxOf({ text, size, align, at }: Tag): Rect {
   const each = text === text.toUpperCase() ? advance.capitals : advance.small;
-  const width = size * (text.length * each + 0.44);
-  const height = size * 1.02;
+  const width = size * (text.length * each + 2 * tagPadding);
+  const height = size * tagHeight;
   const left = align === "left" ? at.x : align === "right" ? at.x - width : at.x - width / 2;
   return { x: left, y: at.y - height / 2, width, height };
 }

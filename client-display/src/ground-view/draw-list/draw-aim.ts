@@ -1,7 +1,7 @@
 import type { GroundInterval } from "@overcue/shared-geometry/wire/practice";
 import { clearOfTags } from "./clear-of-tags.ts";
 import { stripOf, type GroundFrame } from "./ground-frame.ts";
-import type { DrawList, PatternName, Paint, Rect, Shape } from "./shapes.ts";
+import { tagHeight, type DrawList, type PatternName, type Paint, type Rect, type Shape } from "./shapes.ts";
 import { within } from "./within.ts";
 
 export interface AimOnGround {
@@ -54,10 +54,11 @@ function band(rect: Rect, pattern: PatternName, paint: Paint, strength: number, 
 /** FEEL sits at the left or top end of its band, WANT at the other, so that neighbours never cover each other. */
 function tag(frame: GroundFrame, strip: Rect, text: string, end: "start" | "end", size: number, ground: Paint): Shape {
   const gap = size * 0.3;
+  const half = (size * tagHeight) / 2;
   // Whole in the view, though of its band there may be no more than an edge.
   const middle = {
     x: strip.x + strip.width / 2,
-    y: within(strip.y + strip.height / 2, frame.area.y + size * 0.51, frame.area.y + frame.area.height - size * 0.51),
+    y: within(strip.y + strip.height / 2, frame.area.y + half, frame.area.y + frame.area.height - half),
   };
   if (frame.bands === "rows") {
     const x = end === "start" ? strip.x + gap : strip.x + strip.width - gap;

@@ -2,6 +2,10 @@
 export type Paint =
   "paper" | "strip" | "ink" | "quiet" | "felt" | "wanted" | "live" | "good" | "off" | "plotWarm" | "plotCool";
 
+/** Height of a tag, and its room on either side of the text, in font sizes. */
+export const tagHeight = 1.02;
+export const tagPadding = 0.22;
+
 export interface ScreenPoint {
   readonly x: number;
   readonly y: number;
