@@ -4,7 +4,7 @@ import { filterTuning } from "./filter-tuning.ts";
 import { lastingColumns } from "./lasting-columns.ts";
 import { addSquares } from "./shaft-covariance.ts";
 import { turnsOfAngles } from "./turns-of-angles.ts";
-import { cross, normalise, subtract } from "./vector.ts";
+import { cross, normalise, subtract, type Vector } from "./vector.ts";
 import type { ShaftInWorld } from "./world-shaft.ts";
 
 /** Nearer than this to straight up (the squared level part of the direction) azimuth is no number. */
@@ -19,13 +19,14 @@ export interface AnswerSetting {
 
 /**
  * A motion as a shaft with the spread of what stays the same through a rep added. `unsettled`: how far other leans that may still be true lie from this one, mean square,
- * square radians.
+ * square radians. `turned`: how far the shaft is turned in the picture from the answer (radians, `turnedInPicture`).
  */
 export function answerOf(
   motion: ShaftMotion,
   spread: CameraSpread,
   { length, depthSd }: AnswerSetting,
   unsettled: number,
+  turned: number,
 ): ShaftInWorld {
   const { t, grip, toHead } = motion;
   const [ofAzimuth, ofElevation] = turnsOfAngles(toHead);
@@ -50,9 +51,11 @@ export function answerOf(
   const sight = normalise(subtract(grip, spread.camera.position));
   const axis = sight && normalise(cross(sight, toHead));
   if (!axis) return { ...shaft, covariance: addSquares(covariance, columns) };
-  const by = Math.sqrt(unsettled);
-  const along = (turn: readonly number[]): number =>
-    by * (axis.x * (turn[0] ?? 0) + axis.y * (turn[1] ?? 0) + axis.z * (turn[2] ?? 0));
-  columns.push([0, 0, 0, along(ofAzimuth) / level, along(ofElevation)]);
+  const turnBy = (by: number, { x, y, z }: Vector): number[] => {
+    const along = (turn: readonly number[]): number =>
+      by * (x * (turn[0] ?? 0) + y * (turn[1] ?? 0) + z * (turn[2] ?? 0));
+    return [0, 0, 0, along(ofAzimuth) / level, along(ofElevation)];
+  };
+  columns.push(turnBy(Math.sqrt(unsettled), axis), turnBy(turned, sight));
   return { ...shaft, covariance: addSquares(covariance, columns) };
 }

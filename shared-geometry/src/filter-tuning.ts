@@ -31,6 +31,8 @@ export const filterTuning = {
   robustBeyond: 3.5,
   /** Beyond this many of its own sds from what all pictures say, a picture loses weight altogether: the line was another one. */
   distrustBeyond: 10,
+  /** An answer that lies further than this many sds, its own and the picture's, from what a picture shows is not known better than that. Lower: fewer wrong bands, fewer decided. */
+  againstPicture: 3,
   /** A picture's own lean is looked for about the lean that all pictures make likeliest: within this, one sd, radians. */
   chosenLeanSd: 0.35,
   /** Hands under and over these heights (metres) are low and high, over a span of so many metres. */

@@ -13,6 +13,7 @@ import type { LiftObservation } from "./lift-observation.ts";
 import { sightOfShaft } from "./sight-of-shaft.ts";
 import { smoothStep } from "./smooth-step.ts";
 import { pacesOf } from "./swing-pace.ts";
+import { turnedInPicture } from "./turned-in-picture.ts";
 import type { Milliseconds } from "./units.ts";
 import { unsettledLean } from "./unsettled-lean.ts";
 import { weighLeans, type WeighedLean } from "./weigh-leans.ts";
@@ -42,8 +43,10 @@ export function smoothRep(inputs: readonly FilterInput[], setting: FilterSetting
   const length = gripToHead(setting.settings);
   let depthSd = 0;
   return (answer ?? []).map((motion, index) => {
-    depthSd = seen[index]?.observation?.depth.sd ?? depthSd;
-    return answerOf(motion, setting.through, { length, depthSd }, unsettled[index] ?? 0);
+    const observation = seen[index]?.observation ?? null;
+    depthSd = observation?.depth.sd ?? depthSd;
+    const turned = observation ? turnedInPicture(motion, observation, setting.through.upright) : 0;
+    return answerOf(motion, setting.through, { length, depthSd }, unsettled[index] ?? 0, turned);
   });
 }
 

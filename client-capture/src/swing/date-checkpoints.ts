@@ -8,6 +8,7 @@ import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import { type FitOptions, type SeriesPoint } from "./fit-crossing.ts";
 import type { FollowedSample } from "./follow-swing.ts";
 import type { RepSamples } from "./rep-samples.ts";
+import { isFollowed } from "./is-followed.ts";
 import type { Segment } from "./segment-reps.ts";
 import { steadyShoulder } from "./steady-shoulder.ts";
 import { timeThroughBall } from "./time-through-ball.ts";
@@ -41,16 +42,12 @@ export function dateCheckpoints(rep: RepSamples, segment: Segment, gripToHead: M
   const passed = levelDown?.t ?? lastTop;
   const latest = segment.passedLowAt + timeThroughBall(segment.tops, segment.passedLowAt);
   const strike = { from: passed, to: Math.min(latest, segment.endedAt) };
-  const armLevel = (within: Stretch, checkpoint: CheckpointId, way: "up" | "down"): CheckpointTime | null =>
-    crossing(
-      checkpoint,
-      handOverShoulderIn(rep.samples, within),
-      0,
-      within,
-      way,
-      heightFit,
-      Math.hypot(lasting.shoulder, lasting.hands),
-    );
+  const armLevel = (within: Stretch, checkpoint: CheckpointId, way: "up" | "down"): CheckpointTime | null => {
+    const height = handOverShoulderIn(rep.samples, within);
+    const lastingSd = Math.hypot(lasting.shoulder, lasting.hands);
+    const passed = crossing(checkpoint, height, 0, within, way, heightFit, lastingSd);
+    return passed !== null && isFollowed(height, passed.t, way, lastingSd) ? passed : null;
+  };
   const found: (CheckpointTime | null)[] = [];
   if (rep.address !== null) found.push({ checkpoint: "address", t: milliseconds(rep.setOffAt), sd: rep.setOffSd });
   found.push(

@@ -18,8 +18,8 @@ interface Neighbours {
 
 /**
  * The shaft at an instant between two samples, straight in place and along the shorter arc in direction. The covariance is the larger of the
- * two neighbours', grown by where the club was earlier and later within the instant's standard deviation `sdMs` (the three points of a Gauss-Hermite rule): a place
- * that stands still for just that moment is still not known where it hurries before and after.
+ * two neighbours', grown by where the club was earlier and later within the instant's standard deviation `sdMs` (the three points of a Gauss-Hermite rule), over gaps and up to the samples'
+ * ends: a place that stands still for just that moment is still not known where it hurries before and after, or where nobody knows how it went on.
  * Null where the samples do not enclose the instant or stand more than `mostGap` milliseconds apart.
  */
 export function shaftAt(
@@ -36,9 +36,10 @@ export function shaftAt(
   const larger = trace(before) > trace(after) ? before : after;
   const span = after.t - before.t;
   const moves = [-outerPoint * sdMs, outerPoint * sdMs].map((by) => {
-    const beside = neighboursOf(shafts, t + by, mostGap);
-    const there = beside === null ? null : between(beside, t + by);
+    const there = placeBeside(shafts, t + by);
     if (there !== null) return difference(here, there);
+    const end = by < 0 ? shafts[0] : shafts[shafts.length - 1];
+    if (end !== undefined && Math.abs(by) > mostGap) return difference(here, end);
     return difference(before, after).map((change) => (span > 0 ? (change * by) / span : 0));
   });
   return {
@@ -49,6 +50,12 @@ export function shaftAt(
       return value + outerWeight * moves.reduce((sum, move) => sum + (move[row] ?? 0) * (move[column] ?? 0), 0);
     }),
   };
+}
+
+/** Where the club was about an instant, however far apart the samples stand; turned about within a gap it is where the later sample has it. Null beyond the samples. */
+function placeBeside(shafts: readonly ShaftInWorld[], t: number): Between | null {
+  const around = neighboursOf(shafts, t, Infinity);
+  return around && (between(around, t) ?? around.after);
 }
 
 function neighboursOf(shafts: readonly ShaftInWorld[], t: number, mostGap: number): Neighbours | null {

@@ -56,6 +56,8 @@ export const swingTuning = {
   mostFootShift: 0.3,
   /** Longest gap without a shaft inside a rep, milliseconds. */
   longestGap: 4000,
+  /** Unseen for longer than this, milliseconds, hands at arm level may have been up and come down again. Smaller: fewer checkpoints, fewer taken for each other. */
+  longestUnfollowed: 500,
   /** Longest a rep may take without a hold, milliseconds. */
   longestRep: 15_000,
   /** Longest time from leaving the low to the top and back: the low before must be this recent, milliseconds. */

@@ -102,12 +102,23 @@ function expectNear(readings: readonly GroundReading[], y: number): void {
   }
 }
 
-/** A decided band is the true one; an open one names it. */
-function expectTrue(readings: readonly GroundReading[], y: number): void {
-  for (const { band } of readings) {
-    if (band.decided) expect(band.band).toBe(trueBand(y));
-    else expect(band.candidates).toContain(trueBand(y));
+/**
+ * What was read is as far off as it says, and the bands decided are the true ones but for one at most: a band is decided from odds of 80 % on, and one rep in many may have
+ * the other fifth.
+ */
+function expectHonest(readings: readonly GroundReading[], y: number): void {
+  for (const reading of readings) {
+    expect(Math.abs(reading.y - y) / reading.sdY, `read ${JSON.stringify(reading)}, really ${y}`).toBeLessThan(4);
   }
+  const decided = readings.flatMap(({ band }) => (band.decided ? [band.band] : []));
+  expectMostly(decided, trueBand(y));
+}
+
+function expectMostly(bands: readonly string[], really: string): void {
+  const wrong = bands.filter((band) => band !== really);
+  expect(wrong.length, `${bands.join(", ")}; really ${really}`).toBeLessThanOrEqual(
+    Math.max(0, Math.min(1, bands.length - 1)),
+  );
 }
 
 const bothRead = (reps: readonly Rep[]): boolean =>
@@ -199,11 +210,11 @@ describe("from the phone's picture to the ground screen", () => {
       (await toldAt("arm level back")).length + (await toldAt("arm level down")).length;
     const reps = await repsUntil(async (heard) => bothSurelyRead(heard) && (await told()) > 0, 240_000);
     expect(await told()).toBeGreaterThan(0);
-    for (const band of await toldAt("arm level back")) expect(band).toBe(trueBand(buttBack));
-    for (const band of await toldAt("arm level down")) expect(band).toBe(trueBand(buttDown));
+    expectMostly(await toldAt("arm level back"), trueBand(buttBack));
+    expectMostly(await toldAt("arm level down"), trueBand(buttDown));
     expect(bothSurelyRead(reps)).toBe(true);
-    expectTrue(buttsAt(reps, "arm-level-back"), buttBack);
-    expectTrue(buttsAt(reps, "arm-level-down"), buttDown);
+    expectHonest(buttsAt(reps, "arm-level-back"), buttBack);
+    expectHonest(buttsAt(reps, "arm-level-down"), buttDown);
     expect((await said()).every(({ calibration }) => calibration === "")).toBe(true);
   }, 560_000);
 
@@ -213,8 +224,8 @@ describe("from the phone's picture to the ground screen", () => {
     const said = await watchGround(ground);
     const inBaseline = await repsUntil((heard) => heard.length >= 1, 240_000);
     expect(inBaseline.length).toBeGreaterThanOrEqual(1);
-    expectTrue(buttsAt(inBaseline, "arm-level-back"), demoPupil.habit.buttBack);
-    expectTrue(buttsAt(inBaseline, "arm-level-down"), demoPupil.habit.buttDown);
+    expectHonest(buttsAt(inBaseline, "arm-level-back"), demoPupil.habit.buttBack);
+    expectHonest(buttsAt(inBaseline, "arm-level-down"), demoPupil.habit.buttDown);
     expect((await said()).filter(({ kind }) => kind === "sure" || kind === "unsure")).toEqual([]);
     expect(practicesOf(coach).at(-1)).toMatchObject({
       golfer: { name: demoGolferName, invented: true },

@@ -8,12 +8,15 @@ import {
   tourTempo,
   usualGolfer,
 } from "@overcue/client-capture/demo-motion/demo-golfer-settings";
+import { project } from "@overcue/shared-geometry/camera-project";
 import { exactCamera } from "@overcue/shared-geometry/camera-spread";
 import { filterShaft, startFilter, type FilterInput } from "@overcue/shared-geometry/filter-shaft";
+import { worldPoint } from "@overcue/shared-geometry/point";
+import { anglesOf, directionOf } from "@overcue/shared-geometry/shaft-angles";
 import { smoothRep } from "@overcue/shared-geometry/smooth-rep";
 import { unrestAt } from "@overcue/shared-geometry/swing-pace";
 import { milliseconds } from "@overcue/shared-geometry/units";
-import { dot, normalise, subtract } from "@overcue/shared-geometry/vector";
+import { along, dot, normalise, subtract } from "@overcue/shared-geometry/vector";
 import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
 import { seeShaft, statedNoise } from "../../accuracy/lift/see-shaft.ts";
 import { namedRandom } from "../../scenes/random.ts";
@@ -58,6 +61,26 @@ const leanOf = (shaft: Pick<ShaftInWorld, "grip" | "toHead">): number => {
 
 const angleSd = ({ toHead, covariance }: ShaftInWorld): number =>
   Math.sqrt((covariance[18] ?? 0) * (1 - toHead.z ** 2) + (covariance[24] ?? 0));
+
+/** Of the shaft in the picture, at the grip. */
+const pictureAngle = ({ grip, toHead }: Pick<ShaftInWorld, "grip" | "toHead">): number => {
+  const beyond = along(grip, toHead, 0.01);
+  const [from, to] = [project(camera, grip), project(camera, worldPoint(beyond.x, beyond.y, beyond.z))];
+  return from && to ? Math.atan2(to.y - from.y, to.x - from.x) : NaN;
+};
+
+const pictureAngleSd = (shaft: ShaftInWorld): number => {
+  const { azimuth, elevation } = anglesOf(shaft.toHead);
+  const level = Math.cos(elevation);
+  const turned = (by: readonly [number, number]): number => {
+    const toHead = directionOf(azimuth + by[0], elevation + by[1]);
+    return pictureAngle({ ...shaft, toHead }) - pictureAngle(shaft);
+  };
+  const small = 1e-5;
+  const [byAzimuth, byElevation] = [turned([small / level, 0]) / (small / level), turned([0, small]) / small];
+  const c = (index: number): number => shaft.covariance[index] ?? 0;
+  return Math.sqrt(byAzimuth ** 2 * c(18) + 2 * byAzimuth * byElevation * c(19) + byElevation ** 2 * c(24));
+};
 
 const impactOf = (motion: Motion): number =>
   motion.checkpoints.find(({ checkpoint }) => checkpoint === "impact")?.t ?? NaN;
@@ -127,6 +150,27 @@ describe("filter over a rep", () => {
     const finished = smoothRep(inputsOf(motion, 60, 3000), setting);
     const least = Math.sqrt(0.8) * statedNoise.depth;
     for (const { covariance } of finished) expect(Math.sqrt(covariance[0] ?? 0)).toBeGreaterThanOrEqual(0.999 * least);
+  });
+
+  it("F7 does not know better than the picture shows: a shaft that is suddenly seen elsewhere is as uncertain as that is far", () => {
+    const byDegrees = 25;
+    const inputs = inputsOf(rep(slowTempo, 0), 60, 1500);
+    const last = inputs.at(-1)?.seen;
+    if (!last) throw new Error("not seen");
+    const { x, y } = last.direction;
+    const [cos, sin] = [Math.cos((byDegrees * Math.PI) / 180), Math.sin((byDegrees * Math.PI) / 180)];
+    const elsewhere = { ...last, head: null, direction: { x: x * cos - y * sin, y: x * sin + y * cos } };
+    const jumped = [...inputs.slice(0, -1), { t: last.t, seen: elsewhere }];
+    for (const [shaft, undisturbed] of [
+      [run(jumped).at(-1), run(inputs).at(-1)],
+      [smoothRep(jumped, setting).at(-1), smoothRep(inputs, setting).at(-1)],
+    ]) {
+      if (!shaft || !undisturbed) throw new Error("not lifted");
+      const off = pictureAngle(shaft) - Math.atan2(elsewhere.direction.y, elsewhere.direction.x);
+      expect(Math.abs(off)).toBeGreaterThan((10 * Math.PI) / 180);
+      expect(pictureAngleSd(shaft)).toBeGreaterThan(0.9 * Math.abs(off));
+      expect(pictureAngleSd(undisturbed)).toBeLessThan((2 * Math.PI) / 180);
+    }
   });
 
   it("F5 expects as much change as swings of every pace hold", () => {

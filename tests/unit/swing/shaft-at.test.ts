@@ -59,6 +59,19 @@ describe("the shaft at an instant", () => {
     ).toBe(0);
   });
 
+  it("K2.5 is uncertain by where it was on the far side of a gap that its own error reaches over, though it stands still on this side", () => {
+    const heldThenAway = shaftsAlong((t) => (t < 0.2 ? 0 : 0.6)).filter((_, index) => index < 20 || index > 50);
+    expect(sdOfX(shaftAt(heldThenAway, 100, 10))).toBe(0);
+    // The far side lies 320 ms on from the near one: 60 ms past it is 0.1 m of the way over, a sixth of its square.
+    const tenth = 0.6 * ((100 + Math.sqrt(3) * 90 - 190) / 320);
+    expect(sdOfX(shaftAt(heldThenAway, 100, 90))).toBeCloseTo(tenth / Math.sqrt(6), 9);
+  });
+
+  it("K2.5 is uncertain by the whole way to the ends of the samples where its own error reaches beyond them", () => {
+    const heldAtLast = shaftsAlong((t) => Math.max(0, 0.3 - t));
+    expect(sdOfX(shaftAt(heldAtLast, 500, 2000))).toBeCloseTo(0.3 / Math.sqrt(6), 9);
+  });
+
   it("K3.4 is not known where the samples do not enclose the instant, or stand too far apart", () => {
     const samples = shaftsAlong((t) => t);
     expect(shaftAt(samples, -1, 5)).toBeNull();
