@@ -38,7 +38,11 @@ export function dateCheckpoints(rep: RepSamples, segment: Segment, gripToHead: M
   const top = dateTop(rep.samples, lastTurn, lastTop, segment.passedLowAt);
   const back = { from: rep.setOffAt - 20, to: segment.tops.length > 1 ? firstTop : Math.max(firstTop, top.t) };
   const down = { from: Math.min(lastTop, top.t), to: segment.passedLowAt };
-  const levelDown = crossing("shaft-level-down", series.elevation, 0, down, "down", angleFit, lastingElevation);
+  const shaftLevel = (within: Stretch, checkpoint: CheckpointId, way: "up" | "down"): CheckpointTime | null => {
+    const passed = crossing(checkpoint, series.elevation, 0, within, way, angleFit, lastingElevation);
+    return passed !== null && isFollowed(series.elevation, passed.t, way, swingTuning.holdNear.angle) ? passed : null;
+  };
+  const levelDown = shaftLevel(down, "shaft-level-down", "down");
   const passed = levelDown?.t ?? lastTop;
   const latest = segment.passedLowAt + timeThroughBall(segment.tops, segment.passedLowAt);
   const strike = { from: passed, to: Math.min(latest, segment.endedAt) };
@@ -52,7 +56,7 @@ export function dateCheckpoints(rep: RepSamples, segment: Segment, gripToHead: M
   if (rep.address !== null) found.push({ checkpoint: "address", t: milliseconds(rep.setOffAt), sd: rep.setOffSd });
   found.push(
     crossing("takeaway", series.handsBehindThigh, 0, back, "up", heightFit, Math.hypot(lasting.thigh, lasting.hands)),
-    crossing("shaft-level-back", series.elevation, 0, back, "up", angleFit, lastingElevation),
+    shaftLevel(back, "shaft-level-back", "up"),
     armLevel(back, "arm-level-back", "up"),
     top,
     armLevel(down, "arm-level-down", "down"),

@@ -56,7 +56,7 @@ export const swingTuning = {
   mostFootShift: 0.3,
   /** Longest gap without a shaft inside a rep, milliseconds. */
   longestGap: 4000,
-  /** Unseen for longer than this, milliseconds, hands at arm level may have been up and come down again. Smaller: fewer checkpoints, fewer taken for each other. */
+  /** Unseen for longer than this, milliseconds, hands at arm level, or a club that is level, may have been up and come down again. Smaller: fewer checkpoints, fewer taken for each other. */
   longestUnfollowed: 500,
   /** Longest a rep may take without a hold, milliseconds. */
   longestRep: 15_000,
