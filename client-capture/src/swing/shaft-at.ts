@@ -38,9 +38,11 @@ export function shaftAt(
   const moves = [-outerPoint * sdMs, outerPoint * sdMs].map((by) => {
     const there = placeBeside(shafts, t + by);
     if (there !== null) return difference(here, there);
+    const carriedOn = difference(before, after).map((change) => (span > 0 ? (change * by) / span : 0));
     const end = by < 0 ? shafts[0] : shafts[shafts.length - 1];
-    if (end !== undefined && Math.abs(by) > mostGap) return difference(here, end);
-    return difference(before, after).map((change) => (span > 0 ? (change * by) / span : 0));
+    if (end === undefined || Math.abs(by) <= mostGap) return carriedOn;
+    const toEnd = difference(here, end);
+    return Math.hypot(...carriedOn) > Math.hypot(...toEnd) ? carriedOn : toEnd;
   });
   return {
     t: milliseconds(t),

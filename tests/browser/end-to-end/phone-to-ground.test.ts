@@ -208,7 +208,7 @@ describe("from the phone's picture to the ground screen", () => {
       );
     const told = async (): Promise<number> =>
       (await toldAt("arm level back")).length + (await toldAt("arm level down")).length;
-    const reps = await repsUntil(async (heard) => bothSurelyRead(heard) && (await told()) > 0, 240_000);
+    const reps = await repsUntil(async (heard) => bothSurelyRead(heard) && (await told()) > 0, 360_000);
     expect(await told()).toBeGreaterThan(0);
     expectMostly(await toldAt("arm level back"), trueBand(buttBack));
     expectMostly(await toldAt("arm level down"), trueBand(buttDown));
@@ -216,7 +216,7 @@ describe("from the phone's picture to the ground screen", () => {
     expectHonest(buttsAt(reps, "arm-level-back"), buttBack);
     expectHonest(buttsAt(reps, "arm-level-down"), buttDown);
     expect((await said()).every(({ calibration }) => calibration === "")).toBe(true);
-  }, 560_000);
+  }, 680_000);
 
   it("walks the demo golfer, who is said to be invented, through a baseline without answers and on under a cue, at the press of a button", async () => {
     const { phone, ground } = await openPages();

@@ -72,6 +72,11 @@ describe("the shaft at an instant", () => {
     expect(sdOfX(shaftAt(heldAtLast, 500, 2000))).toBeCloseTo(0.3 / Math.sqrt(6), 9);
   });
 
+  it("K2.5 is no surer of where it went beyond the samples for being told of fewer of them", () => {
+    const two = shaftsAlong((t) => 2 * t).slice(30, 32);
+    expect(sdOfX(shaftAt(two, 305, 300))).toBeCloseTo(0.6, 9);
+  });
+
   it("K3.4 is not known where the samples do not enclose the instant, or stand too far apart", () => {
     const samples = shaftsAlong((t) => t);
     expect(shaftAt(samples, -1, 5)).toBeNull();
