@@ -2,7 +2,9 @@ import type { CameraSpread } from "./camera-spread.ts";
 import { at, errorCount, type ShaftMotion } from "./filter-motion.ts";
 import { filterTuning } from "./filter-tuning.ts";
 import { lastingColumns } from "./lasting-columns.ts";
+import type { LiftObservation } from "./lift-observation.ts";
 import { addSquares } from "./shaft-covariance.ts";
+import { turnedInPicture } from "./turned-in-picture.ts";
 import { turnsOfAngles } from "./turns-of-angles.ts";
 import { cross, normalise, subtract, type Vector } from "./vector.ts";
 import type { ShaftInWorld } from "./world-shaft.ts";
@@ -19,14 +21,14 @@ export interface AnswerSetting {
 
 /**
  * A motion as a shaft with the spread of what stays the same through a rep added. `unsettled`: how far other leans that may still be true lie from this one, mean square,
- * square radians. `turned`: how far the shaft is turned in the picture from the answer (radians, `turnedInPicture`).
+ * square radians. `seen`: the picture's own observation, null where no shaft was; what it shows against the answer counts as an error (`turnedInPicture`).
  */
 export function answerOf(
   motion: ShaftMotion,
   spread: CameraSpread,
   { length, depthSd }: AnswerSetting,
   unsettled: number,
-  turned: number,
+  seen: LiftObservation | null,
 ): ShaftInWorld {
   const { t, grip, toHead } = motion;
   const [ofAzimuth, ofElevation] = turnsOfAngles(toHead);
@@ -56,6 +58,7 @@ export function answerOf(
       by * (x * (turn[0] ?? 0) + y * (turn[1] ?? 0) + z * (turn[2] ?? 0));
     return [0, 0, 0, along(ofAzimuth) / level, along(ofElevation)];
   };
-  columns.push(turnBy(Math.sqrt(unsettled), axis), turnBy(turned, sight));
+  columns.push(turnBy(Math.sqrt(unsettled), axis));
+  if (seen !== null) columns.push(turnBy(turnedInPicture(motion, seen, spread.upright), sight));
   return { ...shaft, covariance: addSquares(covariance, columns) };
 }

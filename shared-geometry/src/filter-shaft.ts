@@ -11,7 +11,6 @@ import { nextNode } from "./lean-nodes.ts";
 import { mirrorObservation, type LiftObservation } from "./lift-observation.ts";
 import { sightOfShaft } from "./sight-of-shaft.ts";
 import type { StationSettings } from "./station.ts";
-import { turnedInPicture } from "./turned-in-picture.ts";
 import type { Metres, Milliseconds } from "./units.ts";
 import { unsettledLean } from "./unsettled-lean.ts";
 import type { LiftRefusal } from "./view-shaft.ts";
@@ -69,10 +68,9 @@ export function filterShaft(
   const motion = state.motion ? stepMotion(state.motion, t, seenNow, lean).motion : seenNow && startMotion(seenNow);
   if (motion === null) return { state, output: { shaft: null, refusal: null } };
   const unsettled = lean ? unsettledLean(lean, motion.toHead, leanSd(motion, camera)) : state.unsettled;
-  const turned = observation ? turnedInPicture(motion, observation, camera) : 0;
   return {
     state: { motion, paths, depthSd, unsettled },
-    output: { shaft: answerOf(motion, through, { length, depthSd }, unsettled, turned), refusal: null },
+    output: { shaft: answerOf(motion, through, { length, depthSd }, unsettled, observation), refusal: null },
   };
 }
 

@@ -13,7 +13,6 @@ import type { LiftObservation } from "./lift-observation.ts";
 import { sightOfShaft } from "./sight-of-shaft.ts";
 import { smoothStep } from "./smooth-step.ts";
 import { pacesOf } from "./swing-pace.ts";
-import { turnedInPicture } from "./turned-in-picture.ts";
 import type { Milliseconds } from "./units.ts";
 import { unsettledLean } from "./unsettled-lean.ts";
 import { weighLeans, type WeighedLean } from "./weigh-leans.ts";
@@ -45,8 +44,7 @@ export function smoothRep(inputs: readonly FilterInput[], setting: FilterSetting
   return (answer ?? []).map((motion, index) => {
     const observation = seen[index]?.observation ?? null;
     depthSd = observation?.depth.sd ?? depthSd;
-    const turned = observation ? turnedInPicture(motion, observation, setting.through.upright) : 0;
-    return answerOf(motion, setting.through, { length, depthSd }, unsettled[index] ?? 0, turned);
+    return answerOf(motion, setting.through, { length, depthSd }, unsettled[index] ?? 0, observation);
   });
 }
 

@@ -1,5 +1,5 @@
 import type { CheckpointTime } from "./checkpoint-time.ts";
-import { crossing, type Stretch } from "./date-crossing.ts";
+import { crossing, followedCrossing, type Stretch } from "./date-crossing.ts";
 import { dateImpact } from "./date-impact.ts";
 import { milliseconds, type Metres } from "@overcue/shared-geometry/units";
 import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
@@ -8,7 +8,6 @@ import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import { type FitOptions, type SeriesPoint } from "./fit-crossing.ts";
 import type { FollowedSample } from "./follow-swing.ts";
 import type { RepSamples } from "./rep-samples.ts";
-import { isFollowed } from "./is-followed.ts";
 import type { Segment } from "./segment-reps.ts";
 import { steadyShoulder } from "./steady-shoulder.ts";
 import { timeThroughBall } from "./time-through-ball.ts";
@@ -38,20 +37,19 @@ export function dateCheckpoints(rep: RepSamples, segment: Segment, gripToHead: M
   const top = dateTop(rep.samples, lastTurn, lastTop, segment.passedLowAt);
   const back = { from: rep.setOffAt - 20, to: segment.tops.length > 1 ? firstTop : Math.max(firstTop, top.t) };
   const down = { from: Math.min(lastTop, top.t), to: segment.passedLowAt };
-  const shaftLevel = (within: Stretch, checkpoint: CheckpointId, way: "up" | "down"): CheckpointTime | null => {
-    const passed = crossing(checkpoint, series.elevation, 0, within, way, angleFit, lastingElevation);
-    return passed !== null && isFollowed(series.elevation, passed.t, way, swingTuning.holdNear.angle) ? passed : null;
-  };
+  const levelErrors = { lastingSd: lastingElevation, below: swingTuning.holdNear.angle };
+  const shaftLevel = (within: Stretch, checkpoint: CheckpointId, way: "up" | "down"): CheckpointTime | null =>
+    followedCrossing(checkpoint, series.elevation, within, way, angleFit, levelErrors);
   const levelDown = shaftLevel(down, "shaft-level-down", "down");
   const passed = levelDown?.t ?? lastTop;
   const latest = segment.passedLowAt + timeThroughBall(segment.tops, segment.passedLowAt);
   const strike = { from: passed, to: Math.min(latest, segment.endedAt) };
-  const armLevel = (within: Stretch, checkpoint: CheckpointId, way: "up" | "down"): CheckpointTime | null => {
-    const height = handOverShoulderIn(rep.samples, within);
-    const lastingSd = Math.hypot(lasting.shoulder, lasting.hands);
-    const passed = crossing(checkpoint, height, 0, within, way, heightFit, lastingSd);
-    return passed !== null && isFollowed(height, passed.t, way, lastingSd) ? passed : null;
-  };
+  const armSd = Math.hypot(lasting.shoulder, lasting.hands);
+  const armLevel = (within: Stretch, checkpoint: CheckpointId, way: "up" | "down"): CheckpointTime | null =>
+    followedCrossing(checkpoint, handOverShoulderIn(rep.samples, within), within, way, heightFit, {
+      lastingSd: armSd,
+      below: armSd,
+    });
   const found: (CheckpointTime | null)[] = [];
   if (rep.address !== null) found.push({ checkpoint: "address", t: milliseconds(rep.setOffAt), sd: rep.setOffSd });
   found.push(
