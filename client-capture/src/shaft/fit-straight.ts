@@ -36,29 +36,30 @@ const leastAcross = 0.05;
 /**
  * Weighted least squares with Cauchy weights, and the errors by the jackknife over blocks of stations (Quenouille, Tukey): neighbours err together
  * and now and then a stretch follows something else, which no residual of single stations tells. Null where too few stations found anything.
+ *
+ * What is brighter than its sides and what is darker have one direction, but each a place across of its own: lit from one side, a steel shaft shows as its bright edge and its
+ * dark grip as the middle, and one line through both would turn where the grip ends. `across` is the mean of the two places, by weight.
  */
 export function fitStraight(readings: StationReadings, middle: number): StraightFit | null {
   const { along, found, strength, weight } = readings;
   const count = along.length;
   let scale = Infinity;
-  let line: Sums | null = null;
+  let line: Line | null = null;
   let residual = 0;
   for (let round = 0; round < 4; round++) {
     sums.fill(0);
     for (let i = 0; i < count; i++) {
-      const s = Math.abs(strength[i] as number);
-      const r = (along[i] as number) - middle;
-      const away = line === null ? 0 : ((found[i] as number) - line.across - line.turn * r) / scale;
-      weight[i] = Math.min(s, 30) / (1 + away * away);
-      addStation(Math.floor((i * blocks) / count), weight[i] as number, r, found[i] as number);
+      const away = line === null ? 0 : awayFrom(line, readings, i, middle) / scale;
+      weight[i] = Math.min(Math.abs(strength[i] as number), 30) / (1 + away * away);
+      const block = Math.floor((i * blocks) / count);
+      addStation(block, isDark(readings, i), weight[i] as number, (along[i] as number) - middle, found[i] as number);
     }
     line = solveWithout(-1);
     if (line === null) return null;
     let squares = 0;
     let total = 0;
     for (let i = 0; i < count; i++) {
-      const away = (found[i] as number) - line.across - line.turn * ((along[i] as number) - middle);
-      squares += (weight[i] as number) * away * away;
+      squares += (weight[i] as number) * awayFrom(line, readings, i, middle) ** 2;
       total += weight[i] as number;
     }
     residual = Math.sqrt(squares / total);
@@ -69,7 +70,7 @@ export function fitStraight(readings: StationReadings, middle: number): Straight
   let contrast = 0;
   for (let i = 0; i < count; i++) {
     if (strength[i] === 0) continue;
-    const away = ((found[i] as number) - line.across - line.turn * ((along[i] as number) - middle)) / scale;
+    const away = awayFrom(line, readings, i, middle) / scale;
     if (away * away > 4) continue;
     support++;
     contrast += strength[i] as number;
@@ -87,17 +88,29 @@ export function fitStraight(readings: StationReadings, middle: number): Straight
   };
 }
 
-interface Sums {
+/** Where the line passes at the middle: on the whole, where it is bright, where it is dark. */
+interface Line {
   across: number;
+  bright: number;
+  dark: number;
   turn: number;
 }
 
-/** For each block and, last, for all: sums of w, wr, wrr, wq, wrq. */
-const sums = new Float64Array((blocks + 1) * 5);
+const isDark = ({ strength }: StationReadings, station: number): boolean => (strength[station] as number) < 0;
 
-function addStation(block: number, w: number, r: number, q: number): void {
+function awayFrom(line: Line, readings: StationReadings, station: number, middle: number): number {
+  const own = isDark(readings, station) ? line.dark : line.bright;
+  return (readings.found[station] as number) - own - line.turn * ((readings.along[station] as number) - middle);
+}
+
+const each = 5;
+/** For each block and, last, for all: sums of w, wr, wrr, wq, wrq; those of the bright stations, then those of the dark ones. */
+const sums = new Float64Array(2 * (blocks + 1) * each);
+const darkFrom = (blocks + 1) * each;
+
+function addStation(block: number, dark: boolean, w: number, r: number, q: number): void {
   for (const row of [block, blocks]) {
-    const at = row * 5;
+    const at = (dark ? darkFrom : 0) + row * each;
     sums[at] = (sums[at] as number) + w;
     sums[at + 1] = (sums[at + 1] as number) + w * r;
     sums[at + 2] = (sums[at + 2] as number) + w * r * r;
@@ -107,13 +120,20 @@ function addStation(block: number, w: number, r: number, q: number): void {
 }
 
 /** The line through all stations but those of a block; -1 leaves none out. */
-function solveWithout(block: number): Sums | null {
+function solveWithout(block: number): Line | null {
   const of = (which: number): number =>
-    (sums[blocks * 5 + which] as number) - (block < 0 ? 0 : (sums[block * 5 + which] as number));
+    (sums[blocks * each + which] as number) - (block < 0 ? 0 : (sums[block * each + which] as number));
   const [w, wr, wrr, wq, wrq] = [of(0), of(1), of(2), of(3), of(4)];
-  const determinant = w * wrr - wr * wr;
-  if (!(determinant > 1e-6 * w * w) || !(w > 0)) return null;
-  return { across: (wq * wrr - wrq * wr) / determinant, turn: (w * wrq - wr * wq) / determinant };
+  const [v, vr, vrr] = [of(darkFrom), of(darkFrom + 1), of(darkFrom + 2)];
+  const [vq, vrq] = [of(darkFrom + 3), of(darkFrom + 4)];
+  // Each about its own middle: what lies between the two places is no turn.
+  const [shareW, shareV] = [w > 0 ? 1 / w : 0, v > 0 ? 1 / v : 0];
+  const lever = wrr - wr * wr * shareW + vrr - vr * vr * shareV;
+  if (!(lever > 1e-6 * (wrr + vrr)) || !(w + v > 0)) return null;
+  const turn = (wrq - wr * wq * shareW + vrq - vr * vq * shareV) / lever;
+  const bright = (wq - turn * wr) * shareW;
+  const dark = (vq - turn * vr) * shareV;
+  return { turn, bright, dark, across: (w * bright + v * dark) / (w + v) };
 }
 
 function jackknife(middle: number): { readonly angleSd: number; readonly acrossSd: number } {
@@ -123,7 +143,7 @@ function jackknife(middle: number): { readonly angleSd: number; readonly acrossS
   let place = 0;
   let places = 0;
   for (let block = 0; block < blocks; block++) {
-    if (sums[block * 5] === 0) continue;
+    if (sums[block * each] === 0 && sums[darkFrom + block * each] === 0) continue;
     const line = solveWithout(block);
     if (line === null) continue;
     const atHands = line.across - line.turn * middle;

@@ -84,3 +84,27 @@ test("T36 where nothing lies beside the shaft no step is made up", () => {
     expect(Math.abs((fit?.angle ?? Infinity) - angle)).toBeLessThan(0.5 * (Math.PI / 180));
   }
 });
+
+test("T45 a shaft that shows as its lit edge, beyond a dark grip that shows as its middle, is not turned by where the two meet", () => {
+  const random = seeded(23);
+  for (let i = 0; i < 40; i++) {
+    const angle = 2 * Math.PI * random();
+    const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+    const aside = 1.2 * Math.sign(random() - 0.5);
+    const [x, y] = [150 + random(), 150 + random()];
+    const shaft = { x: x + 40 * cos - sin * aside, y: y + 40 * sin + cos * aside, angle, length: 90 };
+    const picture = drawPicture(
+      300,
+      300,
+      100,
+      [
+        { x, y, angle, length: 40, width: 3, level: 30 },
+        { ...shaft, width: 2, level: 170 },
+      ],
+      6,
+      random,
+    );
+    const fit = refineLine(picture, { x, y, angle: angle + 0.01, from: 12, to: 128 }, 100, null, 0);
+    expect(Math.abs((fit?.angle ?? Infinity) - angle)).toBeLessThan(0.25 * (Math.PI / 180));
+  }
+});
