@@ -52,7 +52,7 @@ export function describeShaft(finding: ShaftFinding, reading: FilterReading, tun
     sd: radians(
       Math.hypot(
         seen.angleSd,
-        tuning.leastSd,
+        tuning.goesAside / (end / hands.torso),
         blurSd(reading, tuning),
         shortSd(end / hands.torso, tuning),
         tuning.doubtSd * (1 - reading.mass),
@@ -75,7 +75,7 @@ const blurSd = (reading: FilterReading, tuning: ShaftTuning): number => Math.abs
  * shaft can have grown is something else, unless it is seen the better for it.
  */
 function isEndOn(seen: FittedCandidate, longest: number, torso: number, tuning: ShaftTuning): boolean {
-  const least = seen.headHidden
+  const least = seen.endHidden
     ? tuning.leastHeadless
     : seen.onLimb > tuning.mostOnLimb
       ? tuning.leastOnLimb
@@ -124,6 +124,7 @@ function whyUnseen(
   return "no-line-found";
 }
 
+/** The best seen of the lines where the odds are. One that the fit did not bear out is something else nearly always. */
 function nearestCandidate(
   candidates: readonly FittedCandidate[],
   reading: FilterReading,
@@ -131,7 +132,7 @@ function nearestCandidate(
 ): FittedCandidate | null {
   let best: FittedCandidate | null = null;
   for (const candidate of candidates) {
-    if (candidate.evidence < tuning.leastEvidence) continue;
+    if (!candidate.fitted || candidate.evidence < tuning.leastEvidence) continue;
     const away = Math.abs(wrapAngle(radians(candidate.sweepAngle - reading.angle)));
     if (away > Math.max(tuning.candidateReach, 1.5 * reading.spread)) continue;
     if (best === null || candidate.evidence > best.evidence) best = candidate;

@@ -22,15 +22,17 @@ export interface FittedCandidate {
   readonly rodSeen: boolean;
   /** Whether the run's end is not the head: it goes on to the picture's border, or lies on the rod's side. */
   readonly headHidden: boolean;
+  /** Whether nothing ends there either: of a rod that is seen in the shaft's place the end is. */
+  readonly endHidden: boolean;
   /** Share of the run that lies on an arm or a leg, or beside one, 0 to 1. */
   readonly onLimb: number;
-  /** Whether the fit at full resolution carried it; otherwise it is as coarse as the sweep. */
+  /** Whether the fit at full resolution bore it out; otherwise it is as coarse as the sweep, and hardly ever the shaft. */
   readonly fitted: boolean;
 }
 
 const farthestTurn = radiansFromDegrees(degrees(5));
 
-/** Fits a candidate of the sweep at full resolution. Where the fit fails or runs off, the sweep's line is kept with a wide error. */
+/** Fits a candidate of the sweep at full resolution. Where the fit fails or runs off, the sweep's line is kept and its error is not known. */
 export function fitCandidate(sight: ShaftSight, picture: Picture, candidate: Candidate): FittedCandidate {
   const { work, window, tuning } = sight;
   const hands = sight.hands.now;
@@ -59,17 +61,23 @@ export function fitCandidate(sight: ShaftSight, picture: Picture, candidate: Can
   const line = fitted ? fit : guess;
   const along = (hands.x - line.x) * Math.cos(line.angle) + (hands.y - line.y) * Math.sin(line.angle);
   const stepped = fitted && fit.step !== 0;
+  const leaves = isNearBorder(
+    picture,
+    line.x + Math.cos(line.angle) * end,
+    line.y + Math.sin(line.angle) * end,
+    tuning.borderShare * hands.torso,
+  );
   return {
     x: line.x + Math.cos(line.angle) * along,
     y: line.y + Math.sin(line.angle) * along,
     sweepAngle: candidate.angle,
     angle: wrapAngle(radians(borrowed ? line.angle + Math.PI : line.angle)),
     angleSd: Math.hypot(
-      fitted ? fit.angleSd : tuning.unfittedSd,
+      fitted ? tuning.fitErrs * fit.angleSd : Infinity,
       beside ? (stepped ? tuning.steppedSd : Math.hypot(tuning.rodSd, tuning.rodPixels / hands.torso)) : 0,
     ),
     acrossSd: Math.hypot(
-      fitted ? fit.acrossSd : 2 * work.factor,
+      fitted ? fit.acrossSd : Infinity,
       hands.torso * (beside ? tuning.rodAcross : tuning.leastAcross),
     ),
     end: end - along,
@@ -84,14 +92,8 @@ export function fitCandidate(sight: ShaftSight, picture: Picture, candidate: Can
       (tuning.besideLimb * hands.torso) / work.factor,
       Math.round(255 * Math.max(tuning.armTrust, tuning.legTrust)),
     ),
-    headHidden:
-      borrowed ||
-      isNearBorder(
-        picture,
-        line.x + Math.cos(line.angle) * end,
-        line.y + Math.sin(line.angle) * end,
-        tuning.borderShare * hands.torso,
-      ),
+    headHidden: borrowed || leaves,
+    endHidden: leaves || (borrowed && !sight.rodAlong),
   };
 }
 

@@ -232,16 +232,16 @@ export const shaftTuning = {
   /** Widest spread at which the motion alone still gives an answer, and the least error it then states, radians. */
   predictedSpread: 0.2,
   predictedSd: 0.06,
-  /** Error that no fit gets under (a shaft is not perfectly straight, a lens not perfectly rectilinear), radians. */
-  leastSd: 0.003,
-  /** Error of a line that the fit could not carry, radians. */
-  unfittedSd: 0.05,
+  /** How far aside what is seen of the shaft goes from one end of the line to the other (its lit edge here, its grip's middle there), torso lengths: the shorter the line, the more that turns it. */
+  goesAside: 0.0015,
+  /** How many times over a fit's own error of the direction counts: parts of a line that lie next to each other err alike. */
+  fitErrs: 1.8,
   /** Error of the angle (radians) and across (torso lengths) where a rod seems to lie beside the shaft and is not told apart from it; across without one. */
-  rodSd: 0.006,
+  rodSd: 0.004,
   rodAcross: 0.018,
   leastAcross: 0.005,
   /** The same error of the angle, picture pixels across a torso's length: a rod and a shaft that the picture cannot tell apart pull the line to and fro. */
-  rodPixels: 0.8,
+  rodPixels: 0.25,
   /** How far beside the shaft a rod may lie, and how long a line must be, torso lengths, for the two to be told apart; the error of the angle where they are, radians. */
   rodBeside: 0.035,
   steppedFrom: 1,

@@ -8,8 +8,8 @@ import { expect, test } from "vitest";
 const torso = 100;
 const reading = { angle: 0.9, rate: 0, mass: 0.95, spread: 0.02, absent: 0, opposite: 0 };
 
-/** What is said of one line from the hands, `length` torso lengths long, where the shaft can look `longest` long at most and `onLimb` of it lies on an arm. */
-function say(length: number, evidence: number, longest: number, onLimb = 0): ShaftInImage {
+/** What is said of one line from the hands, `length` torso lengths long, where the shaft can look `longest` long at most. */
+function say(length: number, evidence: number, longest: number, other: Partial<FittedCandidate> = {}): ShaftInImage {
   const line: FittedCandidate = {
     x: 150,
     y: 200,
@@ -21,8 +21,10 @@ function say(length: number, evidence: number, longest: number, onLimb = 0): Sha
     evidence,
     rodSeen: false,
     headHidden: false,
-    onLimb,
+    endHidden: false,
+    onLimb: 0,
     fitted: true,
+    ...other,
   };
   const hands = { x: 150, y: 200, torso, seen: 0.9, inside: true, high: 0, low: 0 };
   return describeShaft({ t: milliseconds(0), hands, candidates: [line], long: 1, longest }, reading, shaftTuning);
@@ -39,8 +41,20 @@ test("T25 less than a hand's breadth of line is no shaft, however well it is see
   expect(say(0.3, 30, Infinity)).toMatchObject({ status: "lost", reason: "end-on" });
 });
 
+test("T25 a stub that nothing ends is no shaft; one that is seen by the rod's end is", () => {
+  const stub = { headHidden: true, endHidden: true };
+  expect(say(0.7, 30, Infinity, stub)).toMatchObject({ status: "lost", reason: "end-on" });
+  expect(say(1.2, 30, Infinity, stub).status).toBe("tracked");
+  expect(say(0.7, 30, Infinity, { ...stub, endHidden: false })).toMatchObject({ status: "tracked", head: null });
+});
+
 test("T39 a line along an arm that is hardly longer than a forearm is a forearm, a longer one may be the shaft before it", () => {
-  expect(say(0.7, 30, Infinity, 0.9)).toMatchObject({ status: "lost", reason: "end-on" });
-  expect(say(0.7, 30, Infinity, 0.2).status).toBe("tracked");
-  expect(say(1.5, 30, Infinity, 0.9).status).toBe("tracked");
+  expect(say(0.7, 30, Infinity, { onLimb: 0.9 })).toMatchObject({ status: "lost", reason: "end-on" });
+  expect(say(0.7, 30, Infinity, { onLimb: 0.2 }).status).toBe("tracked");
+  expect(say(1.5, 30, Infinity, { onLimb: 0.9 }).status).toBe("tracked");
+});
+
+test("T46 a line that the fit does not bear out is not told", () => {
+  expect(say(1.5, 30, Infinity).status).toBe("tracked");
+  expect(say(1.5, 30, Infinity, { fitted: false }).status).not.toBe("tracked");
 });
