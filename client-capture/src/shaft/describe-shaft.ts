@@ -124,7 +124,7 @@ function whyUnseen(
   return "no-line-found";
 }
 
-/** The best seen of the lines where the odds are. One that the fit did not bear out is something else nearly always. */
+/** The best seen of the lines where the odds are. The direction of one that the fit did not bear out is hardly ever right. */
 function nearestCandidate(
   candidates: readonly FittedCandidate[],
   reading: FilterReading,

@@ -26,7 +26,7 @@ export interface FittedCandidate {
   readonly endHidden: boolean;
   /** Share of the run that lies on an arm or a leg, or beside one, 0 to 1. */
   readonly onLimb: number;
-  /** Whether the fit at full resolution bore it out; otherwise it is as coarse as the sweep, and hardly ever the shaft. */
+  /** Whether the fit at full resolution bore it out; otherwise its direction is the sweep's, and hardly ever right. */
   readonly fitted: boolean;
 }
 
