@@ -42,6 +42,7 @@ export function describeShaft(finding: ShaftFinding, reading: FilterReading, tun
   if (seen === null) return predict(finding, hands, reading, tuning);
   if (isEndOn(seen, finding.longest * hands.torso, hands.torso, tuning)) return { status: "lost", t, reason: "end-on" };
   const { angle, x, y, end } = seen;
+  const length = end / hands.torso;
   const tip = imagePoint(x + Math.cos(angle) * end, y + Math.sin(angle) * end);
   return {
     status: "tracked",
@@ -52,9 +53,9 @@ export function describeShaft(finding: ShaftFinding, reading: FilterReading, tun
     sd: radians(
       Math.hypot(
         seen.angleSd,
-        tuning.goesAside / (end / hands.torso),
+        tuning.goesAside / length,
         blurSd(reading, tuning),
-        shortSd(end / hands.torso, tuning),
+        shortSd(length, tuning),
         tuning.doubtSd * (1 - reading.mass),
       ),
     ),
@@ -71,7 +72,7 @@ export function describeShaft(finding: ShaftFinding, reading: FilterReading, tun
 const blurSd = (reading: FilterReading, tuning: ShaftTuning): number => Math.abs(reading.rate) * tuning.blurSeconds;
 
 /**
- * A shaft that points at the camera or away from it is a dot: a stub without a head, less than a hand's breadth of line, one as short as a forearm on a limb, or a line longer than the
+ * A shaft that points at the camera or away from it is a dot: a stub without an end, less than a hand's breadth of line, one as short as a forearm on a limb, or a line longer than the
  * shaft can have grown is something else, unless it is seen the better for it.
  */
 function isEndOn(seen: FittedCandidate, longest: number, torso: number, tuning: ShaftTuning): boolean {

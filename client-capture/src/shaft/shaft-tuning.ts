@@ -174,7 +174,7 @@ export const shaftTuning = {
   longFrom: 0.6,
   longTo: 1.1,
   /**
-   * Least length of a line that can be the shaft, torso lengths, and of one whose head end does not show: what is shorter is taken to be end-on. Up: more
+   * Least length of a line that can be the shaft, torso lengths, and of one whose end does not show: what is shorter is taken to be end-on. Up: more
    * `lost` about end-on, fewer wrong.
    */
   leastLength: 0.4,
