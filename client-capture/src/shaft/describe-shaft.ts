@@ -125,7 +125,10 @@ function whyUnseen(
   return "no-line-found";
 }
 
-/** The best seen of the lines where the odds are. The direction of one that the fit did not bear out is hardly ever right. */
+/** A stick on the ground that lies in line with hands which move on is seen as well as the shaft, but not anew. */
+const speaks = ({ evidence, novelty }: FittedCandidate): number => evidence * novelty;
+
+/** The best seen of the lines where the odds are, by what is new of it. The direction of one that the fit did not bear out is hardly ever right. */
 function nearestCandidate(
   candidates: readonly FittedCandidate[],
   reading: FilterReading,
@@ -136,7 +139,7 @@ function nearestCandidate(
     if (!candidate.fitted || candidate.evidence < tuning.leastEvidence) continue;
     const away = Math.abs(wrapAngle(radians(candidate.sweepAngle - reading.angle)));
     if (away > Math.max(tuning.candidateReach, 1.5 * reading.spread)) continue;
-    if (best === null || candidate.evidence > best.evidence) best = candidate;
+    if (best === null || speaks(candidate) > speaks(best)) best = candidate;
   }
   return best;
 }

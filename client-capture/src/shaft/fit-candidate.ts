@@ -19,6 +19,8 @@ export interface FittedCandidate {
   /** Where along the line the run ends, from (x, y). */
   readonly end: number;
   readonly evidence: number;
+  /** How far what is seen there is more than another look at the same still thing, 0 to 1. */
+  readonly novelty: number;
   readonly rodSeen: boolean;
   /** Whether the run's end is not the head: it goes on to the picture's border, or lies on the rod's side. */
   readonly headHidden: boolean;
@@ -28,6 +30,8 @@ export interface FittedCandidate {
   readonly onLimb: number;
   /** Whether the fit at full resolution bore it out; otherwise its direction is the sweep's, and hardly ever right. */
   readonly fitted: boolean;
+  /** How far the shaft turned while the shutter was open where it is seen as a fan (`findFans`), radians; 0 for a line. */
+  readonly turned: number;
 }
 
 const farthestTurn = radiansFromDegrees(degrees(5));
@@ -82,8 +86,10 @@ export function fitCandidate(sight: ShaftSight, picture: Picture, candidate: Can
     ),
     end: end - along,
     evidence,
+    novelty: sight.novelty[Math.round(candidate.angle / sight.sweep.step) % sight.novelty.length] as number,
     rodSeen: borrowed || (sight.rod !== null && candidate.through > tuning.rodEvidence),
     fitted,
+    turned: 0,
     onLimb: shareOnLimb(
       sight.marks,
       [-Math.sin(angle) * candidate.offset, Math.cos(angle) * candidate.offset, angle],

@@ -5,6 +5,7 @@ import { borrowFromRod } from "./borrow-from-rod.ts";
 import type { RodColour } from "./learn-rod-colour.ts";
 import { cutLineWindow, halfWindow, makeLineWindow, type LineWindow } from "./line-window.ts";
 import { doubtHands } from "./doubt-hands.ts";
+import { emptyFanChange, feedChange, type FanChange } from "./fan-change.ts";
 import { goThrough } from "./go-through.ts";
 import { noStandingLines, type StandingLines } from "./standing-lines.ts";
 import { handsGone, noveltyOf } from "./novelty-of.ts";
@@ -34,6 +35,8 @@ export interface ShaftSight {
   readonly hands: HandsTrack;
   readonly marks: BodyMarks;
   readonly stay: HandsStay;
+  /** What has come into the picture, for fans; null where there is no time to look for any. */
+  readonly change: FanChange | null;
   readonly standing: StandingLines;
   t: Milliseconds | null;
   /** For each direction how far what was seen there is more than another look at the same still thing, 0 to 1. */
@@ -61,6 +64,7 @@ export function openSight(tuning: ShaftTuning, leisure: boolean, rod: RodColour 
     hands: startHandsTrack(),
     marks: makeBodyMarks(2 * half + 1),
     stay: makeHandsStay(),
+    change: leisure ? emptyFanChange() : null,
     standing: noStandingLines(sweep.directions),
     t: null,
     novelty: new Float32Array(sweep.directions),
@@ -82,6 +86,7 @@ export function lookForShaft(sight: ShaftSight, picture: Picture, t: Millisecond
   sight.t = t;
   shrinkPicture(picture, chooseFactor(work.factor, hands.torso, sight.workingTorso), work, sight.rod, tuning.rodGain);
   const known = matchBackground(background, work);
+  if (sight.change !== null) feedChange(sight.change, work, background.swayX, background.swayY);
   const centreX = Math.round(hands.x / work.factor - 0.5);
   const centreY = Math.round(hands.y / work.factor - 0.5);
   const slack = background.swayX === 0 && background.swayY === 0 ? tuning.stillSlack : tuning.swaySlack;

@@ -104,7 +104,7 @@ export const shaftTuning = {
   rodLongest: 1.7,
   sideMostLong: 3,
   /** Seconds after which what tells the two ends apart counts in full again. Up: slower to decide which end is the head's, and to change its mind. */
-  sideLook: 0.3,
+  sideLook: 0.12,
   /** Seconds unseen after which a shaft that is seen at its length has come out anew. Up: where the hands are tells less often which end is the head's. */
   outMemory: 0.6,
   /** Hands' way from their mean place, torso lengths, at which what stands still stops counting. */
@@ -227,8 +227,8 @@ export const shaftTuning = {
   leastMass: 0.6,
   /** Most odds of the opposite direction at which an answer is given: half a turn off is worse than none. Up: bolder about which end is the head's. */
   mostOpposite: 0.06,
-  /** How near to the odds' direction a candidate must lie to be the shaft, radians. */
-  candidateReach: 0.07,
+  /** How near to the odds' direction a candidate must lie to be the shaft, radians: at least as far as a peak speaks (`peakReach`). */
+  candidateReach: 0.095,
   /** Widest spread at which the motion alone still gives an answer, and the least error it then states, radians. */
   predictedSpread: 0.2,
   predictedSd: 0.06,
@@ -263,6 +263,41 @@ export const shaftTuning = {
   /** Candidates fitted in a picture: live, and where there is time. */
   candidates: 3,
   candidatesAtLeisure: 8,
+  /**
+   * Fans, where there is time. How far beside the hands they are looked for, from where along them to where, and the shortest that counts, torso lengths. Up: forgives a worse pose (the first),
+   * slower; more taken for one (the last down).
+   */
+  fanAside: 0.5,
+  fanNearest: 0.3,
+  fanReach: 2.3,
+  fanShortest: 0.7,
+  /** Change in quarters of a grey level that is added to the change round about, and evidence per torso of fan that no change at all falls short by. Up: fainter fans count less. */
+  fanFloor: 6,
+  fanZero: 5,
+  /** How many fans are fitted, and how far apart their directions are at least, radians. */
+  fans: 6,
+  fanApart: 0.26,
+  /**
+   * What is no fan: edges that lie farther than so many torso lengths from their lines, carried by less than this share of the stations, a middle that is not known to so many radians, edges that do not
+   * run apart by so many, or meet farther behind the hands than so many torso lengths. Up (the second and fourth down): more fans, more arms and coats among them.
+   */
+  fanResidual: 0.022,
+  fanSupport: 0.6,
+  fanSd: 0.06,
+  fanTurn: 0.025,
+  fanMeet: 2,
+  /** Evidence that a fan must surpass to speak for its direction. */
+  fanClutter: 7,
+  /** Rate of turn, radians a second, from which the shaft may be a fan, and least odds of such a rate at which fans are looked for. Down: slower, more false fans. */
+  fanFrom: 3,
+  fanFromOdds: 0.02,
+  /** Share of a fan's turn that the shaft must have turned since the picture before. */
+  fanRate: 0.7,
+  /** A fan's error: how many times its edges' own counts, what share of its turn and how much at least is added, radians; and across, torso lengths. */
+  fanErrs: 2,
+  fanShare: 0.2,
+  fanLeastSd: 0.02,
+  fanAcross: 0.03,
   /** Least turn between two kept candidates. */
   candidateApart: 6,
 } as const;

@@ -6,6 +6,7 @@ import { readFilter } from "./read-filter.ts";
 import { shaftTuning, type ShaftTuning } from "./shaft-tuning.ts";
 import type { ShaftEvidence } from "./track-shaft.ts";
 import { predictTurn, predictTurnBack, makeTurnFilter, weighTurn, type TurnFilter } from "./turn-filter.ts";
+import { weighFans } from "./weigh-fans.ts";
 import { weighEmergence } from "./weigh-emergence.ts";
 import { weighLowHands } from "./weigh-low-hands.ts";
 import { weighDirections } from "./weigh-directions.ts";
@@ -27,10 +28,12 @@ export function smoothShaft(
   const weighPicture = (filter: TurnFilter, at: number): void => {
     const each = evidence[at];
     if (each?.sweep.length !== directions) return;
-    const { t, hands, sweep, side, novelty, clutter, emerging } = each;
+    const { t, hands, sweep, side, novelty, clutter, emerging, candidates } = each;
+    const elapsed = (t - (evidence[at - 1]?.t ?? t)) / 1000;
     weighDirections(sweep, side, novelty, clutter, tuning, likelihood);
     weighEmergence(likelihood, arrival.high, emerging);
-    weighLowHands(likelihood, hands?.low ?? 0, (t - (evidence[at - 1]?.t ?? t)) / 1000, tuning);
+    weighLowHands(likelihood, hands?.low ?? 0, elapsed, tuning);
+    weighFans(filter, candidates, likelihood, elapsed, tuning);
     weighTurn(filter, likelihood);
   };
   const forward = makeTurnFilter(arrival.low);

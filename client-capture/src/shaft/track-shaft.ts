@@ -5,8 +5,9 @@ import type { Body } from "../pipeline/body.ts";
 import type { Picture } from "../picture/picture.ts";
 import { describeShaft, type ShaftFinding } from "./describe-shaft.ts";
 import { correctHands } from "./correct-hands.ts";
+import { findFans } from "./find-fans.ts";
 import { findCandidates } from "./find-candidates.ts";
-import { fitCandidate } from "./fit-candidate.ts";
+import { fitCandidate, type FittedCandidate } from "./fit-candidate.ts";
 import { handsSd, handsSpeed } from "./hands-track.ts";
 import type { RodColour } from "./learn-rod-colour.ts";
 import { makeLagMemory, takeLagged, type LagMemory } from "./lagged-answer.ts";
@@ -19,6 +20,7 @@ import { seenLong } from "./seen-long.ts";
 import { shaftTuning, type ShaftTuning } from "./shaft-tuning.ts";
 import { makeTurnFilter, predictTurn, weighTurn, type TurnFilter } from "./turn-filter.ts";
 import { wantDirections } from "./want-directions.ts";
+import { fanOdds, weighFans } from "./weigh-fans.ts";
 import { weighEmergence } from "./weigh-emergence.ts";
 import { lowness, weighLowHands } from "./weigh-low-hands.ts";
 import { clutterLevel, weighDirections } from "./weigh-directions.ts";
@@ -168,10 +170,12 @@ export function trackShaft(
   const emerging = high * state.emergence.fresh;
   weighEmergence(likelihood, state.arrival.high, emerging);
   weighLowHands(likelihood, howLow(sight), elapsed, tuning);
+  const fans = sight.change !== null && fanOdds(filter, tuning) > tuning.fanFromOdds ? findFans(sight) : [];
+  weighFans(filter, fans, likelihood, elapsed, tuning);
   weighTurn(filter, likelihood);
   const reading = readFilter(filter.belief, filter.directions, filter.absent, tuning.nearMass);
   state.sure = reading.mass >= tuning.leastMass && reading.opposite <= tuning.mostOpposite;
-  const finding = readPicture(state, picture, t, reading);
+  const finding = readPicture(state, picture, t, reading, fans);
   state.long = finding.long;
   comeOut(state.emergence, finding.long, elapsed, tuning);
   const output = answer(state, finding, sight.sweep.evidence, clutter, emerging, reading);
@@ -214,10 +218,12 @@ function readPicture(
   picture: Picture,
   t: Milliseconds,
   reading: FilterReading,
+  fans: readonly FittedCandidate[],
 ): ShaftFinding {
   const { sight, tuning } = state;
   const most = state.leisure ? tuning.candidatesAtLeisure : tuning.candidates;
-  const candidates = findCandidates(sight.sweep, most, tuning).map((each) => fitCandidate(sight, picture, each));
+  const lines = findCandidates(sight.sweep, most, tuning).map((each) => fitCandidate(sight, picture, each));
+  const candidates = fans.length === 0 ? lines : [...lines, ...fans];
   const { x, y, torso, seen, height } = sight.hands.now;
   const longest = longestPlausible(state.length, t, handsSpeed(sight.hands), tuning);
   const inside = x >= 0 && y >= 0 && x < picture.width && y < picture.height;

@@ -10,7 +10,11 @@ const reading = { angle: 0.9, rate: 0, mass: 0.95, spread: 0.02, absent: 0, oppo
 
 /** What is said of one line from the hands, `length` torso lengths long, where the shaft can look `longest` long at most. */
 function say(length: number, evidence: number, longest: number, other: Partial<FittedCandidate> = {}): ShaftInImage {
-  const line: FittedCandidate = {
+  return sayOf([lineOf(length, evidence, other)], longest);
+}
+
+function lineOf(length: number, evidence: number, other: Partial<FittedCandidate>): FittedCandidate {
+  return {
     x: 150,
     y: 200,
     angle: 0.9,
@@ -19,15 +23,20 @@ function say(length: number, evidence: number, longest: number, other: Partial<F
     acrossSd: 1,
     end: length * torso,
     evidence,
+    novelty: 1,
     rodSeen: false,
     headHidden: false,
     endHidden: false,
     onLimb: 0,
     fitted: true,
+    turned: 0,
     ...other,
   };
+}
+
+function sayOf(candidates: readonly FittedCandidate[], longest: number): ShaftInImage {
   const hands = { x: 150, y: 200, torso, seen: 0.9, inside: true, high: 0, low: 0 };
-  return describeShaft({ t: milliseconds(0), hands, candidates: [line], long: 1, longest }, reading, shaftTuning);
+  return describeShaft({ t: milliseconds(0), hands, candidates, long: 1, longest }, reading, shaftTuning);
 }
 
 test("T25 a line longer than the shaft can have grown is taken for it only where it is the better seen", () => {
@@ -57,4 +66,18 @@ test("T39 a line along an arm that is hardly longer than a forearm is a forearm,
 test("T46 a line that the fit does not bear out is not told", () => {
   expect(say(1.5, 30, Infinity).status).toBe("tracked");
   expect(say(1.5, 30, Infinity, { fitted: false }).status).not.toBe("tracked");
+});
+
+test("T50 a line as far from the odds' direction as a peak speaks for its neighbours is the one that they mean, one farther off is not", () => {
+  const spoken = (shaftTuning.peakReach * Math.PI) / 180;
+  expect(say(1.5, 30, Infinity, { sweepAngle: 0.9 + spoken }).status).toBe("tracked");
+  expect(say(1.5, 30, Infinity, { sweepAngle: 0.9 - spoken }).status).toBe("tracked");
+  expect(say(1.5, 30, Infinity, { sweepAngle: 0.9 + 2 * spoken }).status).not.toBe("tracked");
+});
+
+test("T51 of two lines where the odds are, the one is told of which more is new", () => {
+  const stick = lineOf(1.5, 20, { angle: 0.95, novelty: 0.3 });
+  const shaft = lineOf(1.5, 14, { angle: 0.86, novelty: 0.9 });
+  expect(sayOf([stick, shaft], Infinity)).toMatchObject({ status: "tracked", angle: 0.86 });
+  expect(sayOf([stick, { ...shaft, novelty: 0.3 }], Infinity)).toMatchObject({ status: "tracked", angle: 0.95 });
 });

@@ -46,6 +46,43 @@ export function drawPicture(
   return { width, height, luma, chroma: null };
 }
 
+/** What a line leaves that turns by `turn` radians about (`aboutX`, `aboutY`) while the shutter is open, half of it before where it is given; even noise on top. */
+export function drawTurning(
+  width: number,
+  height: number,
+  level: number,
+  line: DrawnLine,
+  turn: number,
+  aboutX: number,
+  aboutY: number,
+  noise: number,
+  random: () => number,
+): Picture {
+  const moments = 48;
+  const light = new Float64Array(width * height);
+  for (let i = 0; i < moments; i++) {
+    const by = turn * ((i + 0.5) / moments - 0.5);
+    const [cos, sin] = [Math.cos(by), Math.sin(by)];
+    const [dx, dy] = [line.x - aboutX, line.y - aboutY];
+    const turned = {
+      ...line,
+      x: aboutX + cos * dx - sin * dy,
+      y: aboutY + sin * dx + cos * dy,
+      angle: line.angle + by,
+    };
+    for (let y = 0; y < height; y++) {
+      for (let x = 0; x < width; x++) {
+        const at = y * width + x;
+        light[at] = (light[at] as number) + cover(turned, x + 0.5, y + 0.5) * (line.level - level);
+      }
+    }
+  }
+  const luma = Uint8Array.from(light, (sum) =>
+    Math.max(0, Math.min(255, Math.round(level + sum / moments + noise * (2 * random() - 1)))),
+  );
+  return { width, height, luma, chroma: null };
+}
+
 function cover(line: DrawnLine, x: number, y: number): number {
   const dx = x - line.x;
   const dy = y - line.y;
