@@ -1,4 +1,4 @@
-import type { ConditionName } from "../../scenes/conditions.ts";
+import type { RowName } from "./rows.ts";
 import type { Figures } from "./figures.ts";
 
 /** One bound on one figure. */
@@ -13,7 +13,7 @@ const everyRow: readonly Goal[] = [
   { figure: "confidentWrong", atMost: 0.005 },
 ];
 
-const ownGoals: Readonly<Partial<Record<ConditionName, readonly Goal[]>>> = {
+const ownGoals: Readonly<Partial<Record<RowName, readonly Goal[]>>> = {
   "slow+rod": [
     { figure: "within2", atLeast: 0.99 },
     { figure: "trackedShare", atLeast: 0.98 },
@@ -34,7 +34,7 @@ const ownGoals: Readonly<Partial<Record<ConditionName, readonly Goal[]>>> = {
 };
 
 /** The goals of a row; they hold for each of the tracker's answers. */
-export function goalsOf(name: ConditionName): readonly Goal[] {
+export function goalsOf(name: RowName): readonly Goal[] {
   const own = ownGoals[name] ?? [];
   return name === "empty hands" ? own : [...own, ...everyRow];
 }

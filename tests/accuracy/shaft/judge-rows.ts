@@ -1,5 +1,5 @@
 import { onWorkers } from "../on-workers.ts";
-import type { ConditionName } from "../../scenes/conditions.ts";
+import type { RowName } from "./rows.ts";
 import { methods, type Tallies } from "./judge-scene.ts";
 import type { Task } from "./row-worker.ts";
 import { addTally, emptyTally } from "./tally.ts";
@@ -9,8 +9,8 @@ export async function judgeRows(
   tasks: readonly Task[],
   workers: number,
   told: (done: number, of: number, task: Task) => void,
-): Promise<ReadonlyMap<ConditionName, Tallies>> {
-  const rows = new Map<ConditionName, Tallies>();
+): Promise<ReadonlyMap<RowName, Tallies>> {
+  const rows = new Map<RowName, Tallies>();
   const script = new URL("row-worker.ts", import.meta.url);
   await onWorkers(script, tasks, workers, (tallies: Tallies, task: Task, done) => {
     const row = rows.get(task.name) ?? emptyTallies();

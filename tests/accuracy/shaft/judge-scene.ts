@@ -22,6 +22,8 @@ export interface JudgeOptions {
   readonly clock: () => number;
   /** Stop after this many pictures; Infinity for all. */
   readonly mostFrames: number;
+  /** Whether the tracker keeps up with a camera, or looks at a clip. */
+  readonly effort: "live" | "leisure";
 }
 
 /** Shows a rendered scene to the tracker and to OpenCV, picture by picture, and counts what they say. */
@@ -31,6 +33,7 @@ export function judgeScene(settings: SceneSettings, seed: number, options: Judge
   let tracker = startShaftTracker({
     handed: settings.camera.handed,
     keepEvidence: milliseconds(1e9),
+    effort: options.effort,
     lagged: true,
     rodAlong: settings.club.rod !== null,
   });

@@ -1,12 +1,11 @@
 import { parseArgs } from "node:util";
-import { conditionNames, type ConditionName } from "../../scenes/conditions.ts";
 import { writeSection } from "../write-section.ts";
 import { figuresOf } from "./figures.ts";
 import { judgeRows } from "./judge-rows.ts";
 import { methods } from "./judge-scene.ts";
 import { notes } from "./notes.ts";
 import { judgeRealClips } from "./real-clips.ts";
-import { scenesInRow } from "./rows.ts";
+import { rowNames, scenesInRow, type RowName } from "./rows.ts";
 import { countGoals, missedGoals, tableOf, type Line } from "./table.ts";
 
 /**
@@ -24,12 +23,12 @@ const { values } = parseArgs({
   },
 });
 const whole = values.row === undefined && values.seed === undefined && !values.short;
-const wanted = conditionNames.filter((name) => values.row === undefined || name === values.row);
+const wanted = rowNames.filter((name) => values.row === undefined || name === values.row);
 if (wanted.length === 0 && values.row !== "real") {
-  console.error(`There is no row "${values.row ?? ""}". Rows: ${conditionNames.join(", ")}, real.`);
+  console.error(`There is no row "${values.row ?? ""}". Rows: ${rowNames.join(", ")}, real.`);
   process.exit(2);
 }
-const seedsOf = (name: ConditionName): readonly number[] => {
+const seedsOf = (name: RowName): readonly number[] => {
   if (values.seed !== undefined) return [Number(values.seed)];
   const most = values.short ? 1 : Number(values.most ?? Infinity);
   return Array.from({ length: Math.min(most, scenesInRow[name]) }, (_, index) => index + 1);

@@ -1,11 +1,11 @@
-import type { ConditionName } from "../../scenes/conditions.ts";
+import type { RowName } from "./rows.ts";
 import type { Figures } from "./figures.ts";
 import { goalsOf, isMet, type Goal } from "./goals.ts";
 import type { Method } from "./judge-scene.ts";
 
 /** One line of the table. */
 export interface Line {
-  readonly name: ConditionName;
+  readonly name: RowName;
   readonly method: Method;
   readonly figures: Figures;
 }
