@@ -5,6 +5,7 @@ import type { Body } from "../pipeline/body.ts";
 import type { Picture } from "../picture/picture.ts";
 import { describeShaft, type ShaftFinding } from "./describe-shaft.ts";
 import { correctHands } from "./correct-hands.ts";
+import { fanOdds } from "./fan-odds.ts";
 import { findFans } from "./find-fans.ts";
 import { findCandidates } from "./find-candidates.ts";
 import { fitCandidate, type FittedCandidate } from "./fit-candidate.ts";
@@ -20,7 +21,7 @@ import { seenLong } from "./seen-long.ts";
 import { shaftTuning, type ShaftTuning } from "./shaft-tuning.ts";
 import { makeTurnFilter, predictTurn, weighTurn, type TurnFilter } from "./turn-filter.ts";
 import { wantDirections } from "./want-directions.ts";
-import { fanOdds, weighFans } from "./weigh-fans.ts";
+import { weighFans } from "./weigh-fans.ts";
 import { weighEmergence } from "./weigh-emergence.ts";
 import { lowness, weighLowHands } from "./weigh-low-hands.ts";
 import { clutterLevel, weighDirections } from "./weigh-directions.ts";
@@ -170,7 +171,7 @@ export function trackShaft(
   const emerging = high * state.emergence.fresh;
   weighEmergence(likelihood, state.arrival.high, emerging);
   weighLowHands(likelihood, howLow(sight), elapsed, tuning);
-  const fans = sight.change !== null && fanOdds(filter, tuning) > tuning.fanFromOdds ? findFans(sight) : [];
+  const fans = sight.change !== null && fanOdds(filter, tuning) > tuning.fanFromOdds ? findFans(sight) : noFans;
   weighFans(filter, fans, likelihood, elapsed, tuning);
   weighTurn(filter, likelihood);
   const reading = readFilter(filter.belief, filter.directions, filter.absent, tuning.nearMass);
@@ -184,6 +185,7 @@ export function trackShaft(
 }
 
 const nothing = new Float32Array(0);
+const noFans: readonly FittedCandidate[] = [];
 
 /** Whether a shaft that was followed until just now was not found in the picture before, while nobody knows well where the hands are: then it is to be found again at once. */
 const isHurried = (
