@@ -1,4 +1,4 @@
-import type { FanChange } from "./fan-change.ts";
+import { placeIn, type FanChange } from "./fan-change.ts";
 import { fitStraight, makeStationReadings } from "./fit-straight.ts";
 import { fanBreadth, type Fan } from "./sweep-fans.ts";
 
@@ -76,7 +76,7 @@ export function fitFan(
 
 /** Reads what has come across a fan, its sign taken off, as far out as a fan half as broad again and its sides go. False where that lies outside of the picture. */
 function readAcross(
-  { width, height, values }: FanChange,
+  change: FanChange,
   x: number,
   y: number,
   { angle, offset, sign }: Fan,
@@ -93,10 +93,10 @@ function readAcross(
     let sum = 0;
     for (let read = 0; read < reads; read++) {
       const along = from + ((read + 0.5) * length) / reads;
-      const column = Math.round(x + cos * along - sin * (across + offset));
-      const line = Math.round(y + sin * along + cos * (across + offset));
-      if (column < 0 || line < 0 || column >= width || line >= height) outside++;
-      else sum += sign * (values[line * width + column] as number);
+      const aside = across + offset;
+      const at = placeIn(change, x + cos * along - sin * aside, y + sin * along + cos * aside);
+      if (at < 0) outside++;
+      else sum += sign * (change.values[at] as number);
     }
     profile[across + reach] = sum / reads;
   }

@@ -1,4 +1,5 @@
-import type { FanChange } from "./fan-change.ts";
+import { degrees, radiansFromDegrees } from "@overcue/shared-geometry/units";
+import { placeIn, type FanChange } from "./fan-change.ts";
 import type { ShaftTuning } from "./shaft-tuning.ts";
 
 /** A fan out of the hands: what a shaft leaves that turns while the shutter is open. Lengths in pixels of a `FanChange`. */
@@ -28,7 +29,7 @@ export interface FanLook {
 }
 
 /** Half widths that are tried, radians: from where a line is a line no more to what a full swing leaves at 1/60 s. */
-export const fanHalves: readonly number[] = [2, 3.2, 5, 7.5, 11].map((degrees) => (degrees * Math.PI) / 180);
+export const fanHalves: readonly number[] = [2, 3.2, 5, 7.5, 11].map((half) => radiansFromDegrees(degrees(half)));
 const directions = 120;
 /** Pixels along a fan that are judged together, and how many of them are read. */
 const blockLength = 4;
@@ -46,10 +47,11 @@ export function sweepFans(change: FanChange, look: FanLook, tuning: ShaftTuning)
   const fans: Fan[] = [];
   for (let i = 0; i < directions; i++) {
     const angle = (i * 2 * Math.PI) / directions;
-    const aside = look.torso * Math.min(tuning.fanAside, 2 * look.sdAcross(angle) + tuning.offsetLeast);
+    const sd = look.sdAcross(angle);
+    const aside = look.torso * Math.min(tuning.fanAside, 2 * sd + tuning.offsetLeast);
     const blocks = sumBlocks(change, look, angle, aside, tuning);
     for (const half of fanHalves) {
-      const fan = bestFan(look, angle, half, aside, blocks, tuning);
+      const fan = bestFan(look, angle, half, aside, sd * look.torso, blocks, tuning);
       if (fan !== null) fans.push(fan);
     }
   }
@@ -65,7 +67,7 @@ export const fanBreadth = (half: number, along: number, torso: number): number =
 
 /** Sums what has come across each block; returns how many blocks lie inside the picture. */
 function sumBlocks(
-  { width, height, values }: FanChange,
+  change: FanChange,
   { x, y, torso }: FanLook,
   angle: number,
   aside: number,
@@ -83,7 +85,7 @@ function sumBlocks(
     const start = startOf(torso, block, tuning);
     const middle = start + blockLength / 2;
     const [middleX, middleY] = [x + cos * middle, y + sin * middle];
-    if (middleX < 0 || middleY < 0 || middleX >= width || middleY >= height) return block;
+    if (middleX < 0 || middleY < 0 || middleX >= change.width || middleY >= change.height) return block;
     const reach = outermost(middle);
     let sum = 0;
     let size = 0;
@@ -91,10 +93,8 @@ function sumBlocks(
       let value = 0;
       for (let read = 0; read < reads; read++) {
         const along = start + ((read + 0.5) * blockLength) / reads;
-        const column = Math.round(x + cos * along - sin * across);
-        const line = Math.round(y + sin * along + cos * across);
-        if (column >= 0 && line >= 0 && column < width && line < height)
-          value += values[line * width + column] as number;
+        const at = placeIn(change, x + cos * along - sin * across, y + sin * along + cos * across);
+        if (at >= 0) value += change.values[at] as number;
       }
       sums[block * row + across + wide] = sum;
       sum += value / reads;
@@ -116,17 +116,17 @@ function meanAcross(block: number, from: number, to: number): number {
 
 /** The fan of one direction and width that stands out best, bright or dark: its best run outwards, less what its place beside the hands makes unlikely. */
 function bestFan(
-  { x, y, torso, sdAcross, trust }: FanLook,
+  { x, y, torso, trust }: FanLook,
   angle: number,
   half: number,
   aside: number,
+  sd: number,
   blocks: number,
   tuning: ShaftTuning,
 ): Fan | null {
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
   const share = blockLength / torso;
   const step = Math.max(1, Math.round(Math.tan(half) * torso * 0.5));
-  const sd = sdAcross(angle) * torso;
   let best: Fan | null = null;
   for (let offset = -Math.floor(aside / step) * step; offset <= aside; offset += step) {
     const unlikely = 2 * Math.log(1 + (offset / sd) ** 2 / 3);

@@ -1,3 +1,4 @@
+import { seenOdds } from "./seen-odds.ts";
 import type { ShaftTuning } from "./shaft-tuning.ts";
 
 const bins = 96;
@@ -28,7 +29,7 @@ export function weighDirections(
     }
     const height = tuning.evidenceWeight * (peakAbout(evidence, i, reach) - clutter);
     const gain = (novelty[i] as number) * Math.min(height, tuning.evidenceCap) + (side[i] as number);
-    into[i] = 1 - tuning.seenChance + tuning.seenChance * Math.exp(gain);
+    into[i] = seenOdds(gain, tuning);
   }
 }
 

@@ -1,4 +1,5 @@
 import type { FittedCandidate } from "./fit-candidate.ts";
+import { seenOdds } from "./seen-odds.ts";
 import type { ShaftTuning } from "./shaft-tuning.ts";
 import type { TurnFilter } from "./turn-filter.ts";
 import { turnRates } from "./turn-rates.ts";
@@ -20,7 +21,7 @@ export function weighFans(
   for (const { turned, sweepAngle, evidence } of candidates) {
     if (turned <= 0) continue;
     const gain = Math.min(tuning.evidenceCap, tuning.evidenceWeight * (evidence - tuning.fanClutter));
-    const odds = 1 - tuning.seenChance + tuning.seenChance * Math.exp(gain);
+    const odds = seenOdds(gain, tuning);
     const middle = Math.round(sweepAngle / step);
     for (let away = -reach; away <= reach; away++) {
       const direction = (((middle + away) % directions) + directions) % directions;

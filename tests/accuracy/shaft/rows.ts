@@ -25,7 +25,7 @@ export const scenesInRow: Readonly<Record<RowName, number>> = {
   "end-on": 3,
   "left-handed": 4,
   "empty hands": 2,
-  "clip 30 1/120": 8,
+  [clipRow]: 8,
 };
 
 export const rowNames: readonly RowName[] = [...conditionNames, clipRow];
