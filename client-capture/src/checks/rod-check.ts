@@ -1,4 +1,4 @@
-import type { RodColour } from "../shaft/learn-rod-colour.ts";
+import type { RodColour } from "../shaft/rod-likeness.ts";
 import type { SetUpCheck } from "./set-up-check.ts";
 
 /** What is known of the practice rod's colour: nothing yet, that none is used or has a colour, or the colour of one tap. */

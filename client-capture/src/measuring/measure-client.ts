@@ -6,7 +6,7 @@ import type { ClipAnswer } from "../pipeline/finish-clip.ts";
 import type { Picture } from "../picture/picture.ts";
 import type { RepReading } from "../pipeline/rep-readings.ts";
 import type { StepOutput } from "../pipeline/step.ts";
-import type { RodColour } from "../shaft/learn-rod-colour.ts";
+import type { RodColour } from "../shaft/rod-likeness.ts";
 import type { CameraHints, FoundStation } from "../station/find-sticks.ts";
 import type { SnappedStick } from "../station/snap-stick.ts";
 import type { FromMeasureWorker, FrozenPicture, ToMeasureWorker } from "../workers/measure-messages.ts";

@@ -2,7 +2,7 @@ import type { CameraSpread } from "@overcue/shared-geometry/camera-spread";
 import type { Calibration, Camera } from "@overcue/shared-geometry/camera";
 import type { StickInImage } from "@overcue/shared-geometry/stick-in-image";
 import type { StationSettings } from "@overcue/shared-geometry/station";
-import type { RodColour } from "../shaft/learn-rod-colour.ts";
+import type { RodColour } from "../shaft/rod-likeness.ts";
 
 /** What the stages are told beforehand. */
 export interface Configuration {

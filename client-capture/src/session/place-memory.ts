@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { colourCells, type RodColour } from "../shaft/learn-rod-colour.ts";
+import { colourCells, type RodColour } from "../shaft/rod-likeness.ts";
 import type { RodChoice } from "../checks/rod-check.ts";
 
 /** What this phone remembers of a place. */

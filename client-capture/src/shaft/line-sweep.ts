@@ -13,9 +13,8 @@ export interface SweepLook {
   readonly still: number;
   readonly hands: HandsTrack;
   readonly marks: BodyMarks;
-  /** Whether a rod lies along the shaft, and whether its colour is known, so that what runs through on both sides is the rod. */
+  /** Whether a rod lies along the shaft: what runs through on both sides may then be the rod. */
   readonly rodAlong: boolean;
-  readonly rodKnown: boolean;
   /** The hands' place from the window's middle, working pixels. */
   readonly awayX: number;
   readonly awayY: number;
@@ -61,14 +60,9 @@ function sweepDirection(
   strip.priorMiddle = middle;
   strip.priorSd = sd * torso;
   // What runs through on both sides speaks against a still line; a moving one may be the rod out of the butt.
-  strip.throughWeight = throughWeight(look, tuning);
+  strip.throughWeight = look.rodAlong ? 0 : tuning.throughWeight * look.still;
   sumStrip(strip, window);
   judgeStrip(strip, window, look.marks, look.still, tuning);
   takeBestLine(sweep, window, look.marks, direction, 1, tuning);
   takeBestLine(sweep, window, look.marks, direction + sweep.directions / 2, -1, tuning);
-}
-
-function throughWeight({ rodKnown, rodAlong, still }: SweepLook, tuning: ShaftTuning): number {
-  if (rodKnown) return -tuning.rodThroughWeight;
-  return rodAlong ? 0 : tuning.throughWeight * still;
 }

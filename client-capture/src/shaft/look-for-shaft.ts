@@ -2,7 +2,7 @@ import type { Milliseconds } from "@overcue/shared-geometry/units";
 import type { Body } from "../pipeline/body.ts";
 import type { Picture } from "../picture/picture.ts";
 import { borrowFromRod } from "./borrow-from-rod.ts";
-import type { RodColour } from "./learn-rod-colour.ts";
+import type { RodColour } from "./rod-likeness.ts";
 import { cutLineWindow, halfWindow, makeLineWindow, type LineWindow } from "./line-window.ts";
 import { doubtHands } from "./doubt-hands.ts";
 import { emptyFanChange, feedChange, type FanChange } from "./fan-change.ts";
@@ -11,6 +11,7 @@ import { noStandingLines, type StandingLines } from "./standing-lines.ts";
 import { handsGone, noveltyOf } from "./novelty-of.ts";
 import { oddsCarried } from "./odds-carried.ts";
 import { makeLineSweep, type LineSweep } from "./line-sweep-state.ts";
+import { sideByColour } from "./side-by-colour.ts";
 import { sweepLines } from "./line-sweep.ts";
 import { makeBodyMarks, markBody, type BodyMarks } from "./mark-body.ts";
 import { startHandsTrack, type HandsTrack } from "./hands-track.ts";
@@ -102,13 +103,14 @@ export function lookForShaft(sight: ShaftSight, picture: Picture, t: Millisecond
     hands: sight.hands,
     marks: sight.marks,
     rodAlong: sight.rodAlong,
-    rodKnown: sight.rod !== null,
     awayX: hands.x / work.factor - 0.5 - centreX,
     awayY: hands.y / work.factor - 0.5 - centreY,
   };
   sweepLines(sweep, window, hands.torso / work.factor, look, tuning);
-  if (sight.rodAlong) borrowFromRod(sweep, hands.torso / work.factor, tuning);
-  else {
+  if (sight.rodAlong) {
+    borrowFromRod(sweep, hands.torso / work.factor, tuning);
+    if (sight.rod !== null) sideByColour(sweep, window, work, sight.rod, 1 - still, hands.torso / work.factor, tuning);
+  } else {
     goThrough(sweep, hands.torso / work.factor, tuning.throughWeight * still, tuning);
     doubtHands(sweep, hands.torso / work.factor, sight.hands, tuning);
   }

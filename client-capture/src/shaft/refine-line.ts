@@ -1,8 +1,7 @@
 import type { Picture } from "../picture/picture.ts";
-import type { RodColour } from "./learn-rod-colour.ts";
 import { fitStepped, type SteppedFit } from "./fit-stepped.ts";
 import { fitStraight, makeStationReadings, type StraightFit } from "./fit-straight.ts";
-import { rodLikeness } from "./rod-likeness.ts";
+import { rodLikeness, type RodColour } from "./rod-likeness.ts";
 
 /** A straight stretch in the picture: a point on it, its direction, and where along the direction it begins and ends. In pixels. */
 export interface LineGuess {

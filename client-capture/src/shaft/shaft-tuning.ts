@@ -86,9 +86,8 @@ export const shaftTuning = {
   /** Seconds over which the standing background is averaged. Up: notices slower clubs, forgets a swaying camera later. */
   backgroundTime: 3,
   /** How much likeness to the rod's colour is worth against brightness. Up: goes by the rod alone. */
-  rodGain: 1.5,
-  /** With the rod's colour known: share of the far side's evidence that speaks for a line, and what makes the rod count as seen, nats. */
-  rodThroughWeight: 0.5,
+  rodGain: 0.6,
+  /** What on the far side of the hands makes the rod count as seen, nats. */
   rodEvidence: 4,
   /**
    * With a rod along the shaft: difference of evidence between the two ends that tells nothing, nats, where the stronger one is seen farther out than so many torso
@@ -100,6 +99,15 @@ export const shaftTuning = {
   sideSlope: 0.25,
   sideMost: 2,
   sideMostShort: 0.3,
+  /**
+   * With the rod's colour known: share of its own likeness from which a place on a line is of it, least length of that, how much farther the line must go on bare on one side than on the
+   * other to tell anything, torso lengths; half log odds a torso length beyond that the head is there, and the most of that. Up (the last two): bolder about which end is the head's.
+   */
+  colouredFrom: 0.3,
+  colouredLeast: 0.25,
+  bareUnclear: 0.2,
+  bareSlope: 2,
+  bareMost: 1,
   /** Longest that a rod shows out of the butt, torso lengths: what is longer on both sides is a rope, and on one side the head's, by at most so much half log odds. */
   rodLongest: 1.7,
   sideMostLong: 3,
@@ -235,7 +243,7 @@ export const shaftTuning = {
   /** How far aside what is seen of the shaft goes from one end of the line to the other (its lit edge here, its grip's middle there), torso lengths: the shorter the line, the more that turns it. */
   goesAside: 0.0015,
   /** How many times over a fit's own error of the direction counts: parts of a line that lie next to each other err alike. */
-  fitErrs: 1.8,
+  fitErrs: 1.6,
   /** Error of the angle (radians) and across (torso lengths) where a rod seems to lie beside the shaft and is not told apart from it; across without one. */
   rodSd: 0.004,
   rodAcross: 0.018,

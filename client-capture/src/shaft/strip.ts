@@ -35,7 +35,7 @@ export interface Strip {
   torso: number;
   priorMiddle: number;
   priorSd: number;
-  /** Share of what is found on the far side of the hands that counts against a line; negative where it speaks for it. */
+  /** Share of what is found on the far side of the hands that counts against a line. */
   throughWeight: number;
   /** Sums of a cell and the next one across. Brightness in the low 16 bits, change in the high ones. */
   readonly pairs: Int32Array;

@@ -110,7 +110,7 @@ function scoreLine(
   const away = ((column - flank - lines) * across - priorMiddle) / priorSd;
   // The tails are those of a Student t with 3 degrees of freedom: a pose that is far off is rare, but not that rare.
   found.score = top - side.spread - 2 * Math.log(1 + (away * away) / 3);
-  if (throughWeight >= 0 && found.score <= best) return;
+  if (found.score <= best) return;
   let through = 0;
   let throughTop = 0;
   for (

@@ -10,7 +10,7 @@ import { findFans } from "./find-fans.ts";
 import { findCandidates } from "./find-candidates.ts";
 import { fitCandidate, type FittedCandidate } from "./fit-candidate.ts";
 import { handsSd, handsSpeed } from "./hands-track.ts";
-import type { RodColour } from "./learn-rod-colour.ts";
+import type { RodColour } from "./rod-likeness.ts";
 import { makeLagMemory, takeLagged, type LagMemory } from "./lagged-answer.ts";
 import { lookForShaft, openSight, type ShaftSight } from "./look-for-shaft.ts";
 import { arrivalOdds, mixArrival, type ArrivalOdds } from "./arrival-odds.ts";

@@ -1,6 +1,5 @@
 import type { Picture } from "../picture/picture.ts";
-import type { RodColour } from "./learn-rod-colour.ts";
-import { rodLikeness } from "./rod-likeness.ts";
+import { rodLikeness, type RodColour } from "./rod-likeness.ts";
 
 /** A picture made smaller by a whole factor: means of `factor` by `factor` blocks, in quarters of a grey level. */
 export interface WorkPicture {
@@ -9,9 +8,17 @@ export interface WorkPicture {
   factor: number;
   /** width * height values, row-major, 0 to 1020, more where it is like the rod. */
   values: Int16Array;
+  /** How much each of them is like the rod, 0 to 255; empty where its colour is not known. */
+  likeness: Uint8Array;
 }
 
-export const emptyWorkPicture = (): WorkPicture => ({ width: 0, height: 0, factor: 1, values: new Int16Array(0) });
+export const emptyWorkPicture = (): WorkPicture => ({
+  width: 0,
+  height: 0,
+  factor: 1,
+  values: new Int16Array(0),
+  likeness: new Uint8Array(0),
+});
 
 /**
  * Fills `into` from the picture's brightness, to which likeness to the rod is added `rodGain` times where its colour is known.
@@ -32,7 +39,8 @@ export function shrinkPicture(
 function addLikeness(picture: Picture, factor: number, into: WorkPicture, rod: RodColour, rodGain: number): void {
   const stride = Math.ceil(picture.width / 2);
   const across = Math.max(1, Math.floor(factor / 2));
-  const scale = (4 * rodGain) / (across * across);
+  const gain = 4 * rodGain;
+  if (into.likeness.length !== into.values.length) into.likeness = new Uint8Array(into.values.length);
   for (let y = 0; y < into.height; y++) {
     for (let x = 0; x < into.width; x++) {
       let sum = 0;
@@ -41,7 +49,9 @@ function addLikeness(picture: Picture, factor: number, into: WorkPicture, rod: R
         for (let column = 0; column < across; column++) sum += rodLikeness(picture, rod, from + row * stride + column);
       }
       const at = y * into.width + x;
-      into.values[at] = (into.values[at] as number) + sum * scale;
+      const mean = sum / (across * across);
+      into.likeness[at] = mean;
+      into.values[at] = (into.values[at] as number) + mean * gain;
     }
   }
 }

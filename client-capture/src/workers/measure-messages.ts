@@ -4,7 +4,7 @@ import type { Body } from "../pipeline/body.ts";
 import type { Configuration } from "../pipeline/configuration.ts";
 import type { ClipAnswer } from "../pipeline/finish-clip.ts";
 import type { RepReading } from "../pipeline/rep-readings.ts";
-import type { RodColour } from "../shaft/learn-rod-colour.ts";
+import type { RodColour } from "../shaft/rod-likeness.ts";
 import type { Picture } from "../picture/picture.ts";
 import type { CameraHints, FoundStation } from "../station/find-sticks.ts";
 import type { SnappedStick } from "../station/snap-stick.ts";

@@ -13,12 +13,15 @@ const everyRow: readonly Goal[] = [
   { figure: "confidentWrong", atMost: 0.005 },
 ];
 
+const slowWithRod: readonly Goal[] = [
+  { figure: "within2", atLeast: 0.99 },
+  { figure: "trackedShare", atLeast: 0.98 },
+  { figure: "medianDegrees", atMost: 0.5 },
+];
+
 const ownGoals: Readonly<Partial<Record<RowName, readonly Goal[]>>> = {
-  "slow+rod": [
-    { figure: "within2", atLeast: 0.99 },
-    { figure: "trackedShare", atLeast: 0.98 },
-    { figure: "medianDegrees", atMost: 0.5 },
-  ],
+  "slow+rod": slowWithRod,
+  "rod tapped": slowWithRod,
   "slow+bare": [
     { figure: "within3", atLeast: 0.97 },
     { figure: "medianDegrees", atMost: 0.5 },

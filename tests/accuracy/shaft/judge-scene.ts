@@ -1,5 +1,6 @@
 import { readHands } from "@overcue/client-capture/shaft/hands";
 import { smoothShaft } from "@overcue/client-capture/shaft/smooth-shaft";
+import type { RodColour } from "@overcue/client-capture/shaft/rod-likeness";
 import { startShaftTracker, trackShaft } from "@overcue/client-capture/shaft/track-shaft";
 import { milliseconds, radians } from "@overcue/shared-geometry/units";
 import { renderScene } from "../../scenes/render-scene.ts";
@@ -24,6 +25,8 @@ export interface JudgeOptions {
   readonly mostFrames: number;
   /** Whether the tracker keeps up with a camera, or looks at a clip. */
   readonly effort: "live" | "leisure";
+  /** What is known of the rod's colour beforehand. */
+  readonly rodColour: RodColour | null;
 }
 
 /** Shows a rendered scene to the tracker and to OpenCV, picture by picture, and counts what they say. */
@@ -34,6 +37,7 @@ export function judgeScene(settings: SceneSettings, seed: number, options: Judge
     handed: settings.camera.handed,
     keepEvidence: milliseconds(1e9),
     effort: options.effort,
+    rodColour: options.rodColour,
     lagged: true,
     rodAlong: settings.club.rod !== null,
   });

@@ -5,6 +5,8 @@ The pose is simulated with errors of the size measured with the real model.
 \`now\` is the answer at once, \`lagged\` the fixed-lag one, \`full\` the pass over the finished rep. \`HoughLinesP\` is OpenCV's JS build
 (@techstark/opencv-js 4.5.2, which has no line segment detector) on the same region out of the same hands: the longest segment that
 points at the hands, on every fourth picture.
+\`rod tapped\` is the scenes of \`slow+rod\` with the rod's colour learned from one tap on the first picture, a finger's error off; where the product learns
+nothing there (a white rod, a tap beside it) it is tapped again, three times at most, and goes by brightness then.
 \`clip 30 1/120\` is the scenes of \`full 30 1/120\` as a clip: a pose of each picture, and time to look finer and for fans.
 \`tracked\`: share of the pictures in which at least 0.35 of the bare shaft shows and is 1/20 of the picture's height long.
 \`<= n deg\`, \`median\`, \`in 95 %\` are of the tracked. \`false lock\` (tracked and over 10 degrees off, or no club there at all),

@@ -22,6 +22,7 @@ describe("accuracy:shaft, short form", () => {
       clock: () => 0,
       mostFrames: 150,
       effort: "live",
+      rodColour: null,
     });
     const now = figuresOf(tallies.now);
     expect(now.frames).toBe(150);
