@@ -58,7 +58,6 @@ export function fitCandidate(sight: ShaftSight, picture: Picture, candidate: Can
     picture,
     guess,
     hands.torso,
-    sight.rod,
     beside && !borrowed && end > tuning.steppedFrom * hands.torso ? tuning.rodBeside : 0,
   );
   const fitted = fit !== null && Math.abs(wrapAngle(radians(fit.angle - angle))) < farthestTurn;

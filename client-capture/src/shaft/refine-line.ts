@@ -1,7 +1,6 @@
 import type { Picture } from "../picture/picture.ts";
 import { fitStepped, type SteppedFit } from "./fit-stepped.ts";
 import { fitStraight, makeStationReadings, type StraightFit } from "./fit-straight.ts";
-import { rodLikeness, type RodColour } from "./rod-likeness.ts";
 
 /** A straight stretch in the picture: a point on it, its direction, and where along the direction it begins and ends. In pixels. */
 export interface LineGuess {
@@ -33,25 +32,17 @@ const stations = 64;
 /** Half width of the strip that is searched for the line, torso lengths: narrower from round to round, but not so narrow that a rod beside it gets lost. */
 const nearness = (round: number, beside: number): number =>
   Math.max(round === 0 ? 0.05 : round === 1 ? 0.03 : 0.02, Math.min(0.05, 1.2 * beside));
-/** Grey levels that a pixel wholly like the rod is lifted by, as a share of 255. */
-const rodWeight = 1;
 const profileReach = 16;
 const profile = new Float64Array(2 * profileReach + 1);
 const readings = makeStationReadings(stations);
 
 /**
  * Fits a straight line to the middles of a thin thing near `guess`: at stations along it the profile across is read at full resolution, its
- * two edges give the middle to a fraction of a pixel, and a weighted, outlier-proof least squares line goes through the middles.
+ * two edges give the middle to a fraction of a pixel, and a weighted, outlier-proof least squares line goes through the middles. Colour, which is seen at half the size, has no say in it.
  * `beside`: how far beside the shaft a rod may lie, torso lengths, 0 where there is none (`fitStepped`).
  * Null where fewer than a fifth of the stations find anything. The scratch arrays are shared: one fit at a time.
  */
-export function refineLine(
-  picture: Picture,
-  guess: LineGuess,
-  torso: number,
-  rod: RodColour | null,
-  beside: number,
-): LineFit | null {
+export function refineLine(picture: Picture, guess: LineGuess, torso: number, beside: number): LineFit | null {
   let { x, y, angle } = guess;
   const { from, to } = guess;
   const spread = Math.max(1, Math.min(2, torso / 160));
@@ -64,7 +55,7 @@ export function refineLine(
     for (let i = 0; i < stations; i++) {
       const r = from + ((i + 0.5) / stations) * (to - from);
       readings.along[i] = r;
-      readProfile(picture, rod, x + cos * r, y + sin * r, cos, sin, spread, reach + flank);
+      readProfile(picture, x + cos * r, y + sin * r, cos, sin, spread, reach + flank);
       readings.strength[i] = findMiddle(i, reach, flank, spread);
     }
     const line =
@@ -88,7 +79,6 @@ const asStepped = (line: StraightFit | null): SteppedFit | null => line && { ...
 /** Brightness across the line at one station: mean of three samples along it, bilinear, `spread` pixels apart. */
 function readProfile(
   picture: Picture,
-  rod: RodColour | null,
   x: number,
   y: number,
   cos: number,
@@ -104,7 +94,6 @@ function readProfile(
       const px = x - sin * q * spread + cos * a;
       const py = y + cos * q * spread + sin * a;
       sum += inside ? bilinearInside(picture, px, py) : bilinear(picture, px, py);
-      if (rod !== null) sum += rodWeight * likenessAt(picture, rod, px, py);
     }
     profile[q + profileReach] = sum / 3;
   }
@@ -112,21 +101,6 @@ function readProfile(
 
 const isWellInside = ({ width, height }: Picture, x: number, y: number, margin: number): boolean =>
   x >= margin && y >= margin && x <= width - margin && y <= height - margin;
-
-/** Likeness to the rod between the middles of four colour pixels, 0 to 255. */
-function likenessAt(picture: Picture, rod: RodColour, x: number, y: number): number {
-  const width = Math.ceil(picture.width / 2);
-  const height = Math.ceil(picture.height / 2);
-  const fx = Math.max(0, Math.min(width - 1.001, x / 2 - 0.5));
-  const fy = Math.max(0, Math.min(height - 1.001, y / 2 - 0.5));
-  const ix = Math.floor(fx);
-  const iy = Math.floor(fy);
-  const at = iy * width + ix;
-  const top = rodLikeness(picture, rod, at) * (1 - fx + ix) + rodLikeness(picture, rod, at + 1) * (fx - ix);
-  const bottom =
-    rodLikeness(picture, rod, at + width) * (1 - fx + ix) + rodLikeness(picture, rod, at + width + 1) * (fx - ix);
-  return top * (1 - fy + iy) + bottom * (fy - iy);
-}
 
 function bilinear(picture: Picture, x: number, y: number): number {
   const { width, height } = picture;

@@ -18,7 +18,7 @@ function fitMany(count: number, noise: number, seed: number) {
       from: 12,
       to: 92,
     };
-    const fit = refineLine(picture, guess, 80, null, 0);
+    const fit = refineLine(picture, guess, 80, 0);
     return fit === null ? null : { error: fit.angle - angle, sd: fit.angleSd };
   });
 }
@@ -39,7 +39,7 @@ test("T17 the fit's own error holds: 95 % intervals cover at least 90 % under no
 
 test("T18 where there is no line there is no fit, or one that owns up to it", () => {
   const picture = drawPicture(220, 220, 100, [], 0, seeded(4));
-  expect(refineLine(picture, { x: 110, y: 110, angle: 0.4, from: 12, to: 92 }, 80, null, 0)).toBeNull();
+  expect(refineLine(picture, { x: 110, y: 110, angle: 0.4, from: 12, to: 92 }, 80, 0)).toBeNull();
 });
 
 /** How far off a fit is that starts at a line's beginning, a little turned, in a picture of `lines`; radians, not a number where there is none. */
@@ -50,7 +50,7 @@ function errorAmong(
   random: () => number,
 ): number {
   const picture = drawPicture(300, 300, 100, lines, 6, random);
-  const fit = refineLine(picture, { x, y, angle: angle + 0.01, from: 12, to: 128 }, 100, null, beside);
+  const fit = refineLine(picture, { x, y, angle: angle + 0.01, from: 12, to: 128 }, 100, beside);
   return fit === null ? Number.NaN : Math.abs(fit.angle - angle);
 }
 
@@ -80,7 +80,7 @@ test("T36 where nothing lies beside the shaft no step is made up", () => {
     const angle = 2 * Math.PI * random();
     const line = { x: 110, y: 110, angle, length: 95, width: 2.4, level: 170 };
     const picture = drawPicture(220, 220, 100, [line], 12, random);
-    const fit = refineLine(picture, { x: 110, y: 110, angle: angle + 0.005, from: 12, to: 92 }, 80, null, 0.035);
+    const fit = refineLine(picture, { x: 110, y: 110, angle: angle + 0.005, from: 12, to: 92 }, 80, 0.035);
     expect(fit?.step).toBe(0);
     expect(Math.abs((fit?.angle ?? Infinity) - angle)).toBeLessThan(0.5 * (Math.PI / 180));
   }
