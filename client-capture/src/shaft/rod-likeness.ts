@@ -11,13 +11,15 @@ export interface RodColour {
 export const colourCells = 64;
 const shift = 8 - Math.log2(colourCells);
 
+/** Where a colour's likeness stands, Cb and Cr 0 to 255. */
+export const cellOf = (blue: number, red: number): number => (blue >> shift) * colourCells + (red >> shift);
+
 /** How much the rod itself is like the rod. */
 export const ownLikeness = ({ likeness, blue, red }: RodColour): number =>
-  likeness[(Math.floor(blue) >> shift) * colourCells + (Math.floor(red) >> shift)] as number;
+  likeness[cellOf(blue, red)] as number;
 
 /** How much the pixel of the half-size colour planes at `at` is like the rod, 0 to 255; 0 for a grey picture. */
 export function rodLikeness({ chroma }: Picture, rod: RodColour, at: number): number {
   if (chroma === null) return 0;
-  const cell = ((chroma.blue[at] as number) >> shift) * colourCells + ((chroma.red[at] as number) >> shift);
-  return rod.likeness[cell] as number;
+  return rod.likeness[cellOf(chroma.blue[at] as number, chroma.red[at] as number)] as number;
 }

@@ -1,5 +1,5 @@
 import type { Picture } from "../picture/picture.ts";
-import { rodLikeness, type RodColour } from "./rod-likeness.ts";
+import { cellOf, type RodColour } from "./rod-likeness.ts";
 
 /** A picture made smaller by a whole factor: means of `factor` by `factor` blocks, in quarters of a grey level. */
 export interface WorkPicture {
@@ -37,21 +37,29 @@ export function shrinkPicture(
 
 /** Colour comes at half size: each working pixel takes the colour pixels that begin inside it, at least the one that it lies in. */
 function addLikeness(picture: Picture, factor: number, into: WorkPicture, rod: RodColour, rodGain: number): void {
+  const { width, height, values } = into;
+  if (into.likeness.length !== values.length) into.likeness = new Uint8Array(values.length);
+  if (picture.chroma === null) return;
+  // Every pixel is touched: what the loop needs is fetched once.
+  const { blue, red } = picture.chroma;
+  const { likeness } = into;
+  const table = rod.likeness;
   const stride = Math.ceil(picture.width / 2);
   const across = Math.max(1, Math.floor(factor / 2));
+  const pixels = across * across;
   const gain = 4 * rodGain;
-  if (into.likeness.length !== into.values.length) into.likeness = new Uint8Array(into.values.length);
-  for (let y = 0; y < into.height; y++) {
-    for (let x = 0; x < into.width; x++) {
-      let sum = 0;
-      const from = ((y * factor) >> 1) * stride + ((x * factor) >> 1);
-      for (let row = 0; row < across; row++) {
-        for (let column = 0; column < across; column++) sum += rodLikeness(picture, rod, from + row * stride + column);
+  for (let y = 0, at = 0; y < height; y++) {
+    const row = ((y * factor) >> 1) * stride;
+    for (let x = 0; x < width; x++, at++) {
+      const from = row + ((x * factor) >> 1);
+      let sum = table[cellOf(blue[from] as number, red[from] as number)] as number;
+      for (let more = 1; more < pixels; more++) {
+        const i = from + Math.floor(more / across) * stride + (more % across);
+        sum += table[cellOf(blue[i] as number, red[i] as number)] as number;
       }
-      const at = y * into.width + x;
-      const mean = sum / (across * across);
-      into.likeness[at] = mean;
-      into.values[at] = (into.values[at] as number) + mean * gain;
+      const mean = pixels === 1 ? sum : sum / pixels;
+      likeness[at] = mean;
+      values[at] = (values[at] as number) + mean * gain;
     }
   }
 }
