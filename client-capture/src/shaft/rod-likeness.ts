@@ -15,8 +15,7 @@ const shift = 8 - Math.log2(colourCells);
 export const cellOf = (blue: number, red: number): number => (blue >> shift) * colourCells + (red >> shift);
 
 /** How much the rod itself is like the rod. */
-export const ownLikeness = ({ likeness, blue, red }: RodColour): number =>
-  likeness[cellOf(blue, red)] as number;
+export const ownLikeness = ({ likeness, blue, red }: RodColour): number => likeness[cellOf(blue, red)] as number;
 
 /** How much the pixel of the half-size colour planes at `at` is like the rod, 0 to 255; 0 for a grey picture. */
 export function rodLikeness({ chroma }: Picture, rod: RodColour, at: number): number {
