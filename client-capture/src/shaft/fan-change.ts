@@ -86,10 +86,3 @@ export function compareChange({ width, height, values, pictures, count }: FanCha
   }
   return true;
 }
-
-/** Where in `values` the pixel lies that is nearest to (x, y); -1 outside of the picture. */
-export function placeIn({ width, height }: FanChange, x: number, y: number): number {
-  const column = Math.round(x);
-  const line = Math.round(y);
-  return column >= 0 && line >= 0 && column < width && line < height ? line * width + column : -1;
-}

@@ -1,5 +1,6 @@
-import { placeIn, type FanChange } from "./fan-change.ts";
+import type { FanChange } from "./fan-change.ts";
 import { fitStraight, makeStationReadings } from "./fit-straight.ts";
+import { placeIn } from "./place-in.ts";
 import { fanBreadth, type Fan } from "./sweep-fans.ts";
 
 /** What both edges of a fan say of the shaft half-way through the exposure. Pixels of the `FanChange`, radians. */

@@ -17,28 +17,27 @@ const mostAlike = 0.25;
 export function learnRodColour(picture: Picture, tap: Point<"image">): RodColour | null {
   const { chroma } = picture;
   if (chroma === null) return null;
-  const width = Math.ceil(picture.width / 2);
-  const height = Math.ceil(picture.height / 2);
   const tapX = Math.floor(tap.x / 2);
   const tapY = Math.floor(tap.y / 2);
-  const around = meanAbout(picture, width, height, tapX, tapY, 4 * tapReach);
+  const about = placesAbout(picture, tapX, tapY, 4 * tapReach);
+  const around = { blue: meanOf(chroma.blue, about), red: meanOf(chroma.red, about) };
   let best = 0;
   let blue = 128;
   let red = 128;
-  for (let y = Math.max(0, tapY - tapReach); y <= Math.min(height - 1, tapY + tapReach); y++) {
-    for (let x = Math.max(0, tapX - tapReach); x <= Math.min(width - 1, tapX + tapReach); x++) {
-      const b = chroma.blue[y * width + x] as number;
-      const r = chroma.red[y * width + x] as number;
-      const apart = Math.hypot(b - around.blue, r - around.red) - Math.hypot(x - tapX, y - tapY);
-      if (apart <= best || ownColour(b - 128, r - 128, around.blue - 128, around.red - 128) < leastColour) continue;
-      best = apart;
-      blue = b;
-      red = r;
-    }
+  for (const { x, y, at } of placesAbout(picture, tapX, tapY, tapReach)) {
+    const b = chroma.blue[at] as number;
+    const r = chroma.red[at] as number;
+    const apart = Math.hypot(b - around.blue, r - around.red) - Math.hypot(x - tapX, y - tapY);
+    if (apart <= best || ownColour(b - 128, r - 128, around.blue - 128, around.red - 128) < leastColour) continue;
+    best = apart;
+    blue = b;
+    red = r;
   }
   if (best < leastColour) return null;
   const colour = { likeness: likenessTo(blue, red, around.blue, around.red), blue, red };
-  return shareAlike(picture, colour, width, height, tapX, tapY, 4 * tapReach) > mostAlike ? null : colour;
+  const most = Math.max(...colour.likeness);
+  const alike = about.filter(({ at }) => 2 * rodLikeness(picture, colour, at) > most).length;
+  return alike > mostAlike * about.length ? null : colour;
 }
 
 /** How far a colour is from all mixtures of grey and another one, both as steps from grey: at a white rod's edge on a lawn all that is seen is less green. */
@@ -48,48 +47,28 @@ function ownColour(blue: number, red: number, otherBlue: number, otherRed: numbe
   return Math.hypot(blue - share * otherBlue, red - share * otherRed);
 }
 
-/** Share of the pixels about a place that are more like the rod than not. */
-function shareAlike(
-  picture: Picture,
-  colour: RodColour,
-  width: number,
-  height: number,
-  atX: number,
-  atY: number,
-  reach: number,
-): number {
-  const most = Math.max(...colour.likeness);
-  let alike = 0;
-  let count = 0;
-  for (let y = Math.max(0, atY - reach); y <= Math.min(height - 1, atY + reach); y++) {
-    for (let x = Math.max(0, atX - reach); x <= Math.min(width - 1, atX + reach); x++) {
-      if (2 * rodLikeness(picture, colour, y * width + x) > most) alike++;
-      count++;
-    }
-  }
-  return count === 0 ? 0 : alike / count;
+interface Place {
+  readonly x: number;
+  readonly y: number;
+  readonly at: number;
 }
 
-function meanAbout(
-  { chroma }: Picture,
-  width: number,
-  height: number,
-  atX: number,
-  atY: number,
-  reach: number,
-): { readonly blue: number; readonly red: number } {
-  let blue = 0;
-  let red = 0;
-  let count = 0;
+/** The places of the half-size colour planes up to `reach` from one, row by row. */
+function placesAbout(picture: Picture, atX: number, atY: number, reach: number): readonly Place[] {
+  const width = Math.ceil(picture.width / 2);
+  const height = Math.ceil(picture.height / 2);
+  const places: Place[] = [];
   for (let y = Math.max(0, atY - reach); y <= Math.min(height - 1, atY + reach); y++) {
     for (let x = Math.max(0, atX - reach); x <= Math.min(width - 1, atX + reach); x++) {
-      blue += chroma?.blue[y * width + x] ?? 128;
-      red += chroma?.red[y * width + x] ?? 128;
-      count++;
+      places.push({ x, y, at: y * width + x });
     }
   }
-  return count === 0 ? { blue: 128, red: 128 } : { blue: blue / count, red: red / count };
+  return places;
 }
+
+/** 128, no colour, where there are no places. */
+const meanOf = (plane: Uint8Array, places: readonly Place[]): number =>
+  places.length === 0 ? 128 : places.reduce((sum, { at }) => sum + (plane[at] as number), 0) / places.length;
 
 /** How much of the way from the surroundings to the rod is not told from the surroundings' own unevenness. */
 const unevenness = 0.2;

@@ -1,5 +1,6 @@
 import type { LineSweep } from "./line-sweep-state.ts";
 import type { LineWindow } from "./line-window.ts";
+import { placeIn } from "./place-in.ts";
 import { ownLikeness, type RodColour } from "./rod-likeness.ts";
 import type { ShaftTuning } from "./shaft-tuning.ts";
 import type { WorkPicture } from "./work-picture.ts";
@@ -74,8 +75,7 @@ function lookAlong(
   seen.bare = Math.max(0, to - last);
 }
 
-function likenessAt({ width, height, likeness }: WorkPicture, x: number, y: number): number {
-  const column = Math.round(x);
-  const row = Math.round(y);
-  return column < 0 || row < 0 || column >= width || row >= height ? 0 : (likeness[row * width + column] as number);
+function likenessAt(work: WorkPicture, x: number, y: number): number {
+  const at = placeIn(work, x, y);
+  return at < 0 ? 0 : (work.likeness[at] as number);
 }

@@ -1,5 +1,6 @@
 import { degrees, radiansFromDegrees } from "@overcue/shared-geometry/units";
-import { placeIn, type FanChange } from "./fan-change.ts";
+import type { FanChange } from "./fan-change.ts";
+import { placeIn } from "./place-in.ts";
 import type { ShaftTuning } from "./shaft-tuning.ts";
 
 /** A fan out of the hands: what a shaft leaves that turns while the shutter is open. Lengths in pixels of a `FanChange`. */

@@ -22,7 +22,7 @@ export const emptyWorkPicture = (): WorkPicture => ({
 
 /**
  * Fills `into` from the picture's brightness, to which likeness to the rod is added `rodGain` times where its colour is known.
- * Its array is kept where the size is the same as last time.
+ * Its arrays are kept where the size is the same as last time.
  */
 export function shrinkPicture(
   picture: Picture,
@@ -39,7 +39,10 @@ export function shrinkPicture(
 function addLikeness(picture: Picture, factor: number, into: WorkPicture, rod: RodColour, rodGain: number): void {
   const { width, height, values } = into;
   if (into.likeness.length !== values.length) into.likeness = new Uint8Array(values.length);
-  if (picture.chroma === null) return;
+  if (picture.chroma === null) {
+    into.likeness.fill(0);
+    return;
+  }
   // Every pixel is touched: what the loop needs is fetched once.
   const { blue, red } = picture.chroma;
   const { likeness } = into;

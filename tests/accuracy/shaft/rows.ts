@@ -6,7 +6,7 @@ const clipRow = "clip 30 1/120";
 /** The same scenes as of "slow+rod", with the rod's colour learned from a tap before the rep. */
 const tappedRow = "rod tapped";
 
-/** A row of the table: a condition filmed live, or a clip that is gone over where there is time. */
+/** A row of the table: a condition filmed live, with the rod tapped before it or not, or a clip that is gone over where there is time. */
 export type RowName = ConditionName | typeof clipRow | typeof tappedRow;
 
 /** How many scenes, each of its own seed, make a row: at least a thousand pictures, for half a percent of fewer is no figure; more in clutter, where one line beside the hands can decide a scene. */

@@ -12,7 +12,7 @@ const alongShaft = 0.35;
 /** One that is told that nothing was learned taps again, and then goes on without. */
 const taps = 3;
 
-/** What the phone learns of the rod's colour before the rep: from one tap on the scene's first picture, null where nothing was learned. The same settings and seed give the same tap. */
+/** What the phone learns of the rod's colour before the rep: from a tap on the scene's first picture, null where nothing was learned in all of them. The same settings and seed give the same tap. */
 export function tapRod(settings: SceneSettings, seed: number): RodColour | null {
   const random = namedRandom(seed, `${settings.name} tap`);
   const first = renderScene(settings, seed).next();
