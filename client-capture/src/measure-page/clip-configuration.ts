@@ -25,7 +25,7 @@ export function clipConfiguration(station: unknown, info: SourceInfo): Configura
       `The station file cannot be used: ${where}, ${issue?.message ?? "it is no station"}. docs/station-file.md says what belongs in it.`,
     );
   }
-  const { sticks, settings, ball } = read.data;
+  const { sticks, settings, ball, rollingShutter } = read.data;
   const solution = solveStation({
     sticks,
     settings,
@@ -42,5 +42,6 @@ export function clipConfiguration(station: unknown, info: SourceInfo): Configura
     camera: solution.camera,
     calibration: "station",
     spread: spreadCamera(solution.camera, solution.covariance),
+    ...(rollingShutter === undefined ? {} : { shutter: rollingShutter }),
   };
 }

@@ -1,4 +1,5 @@
 import "@overcue/shared-geometry/wire/no-run-time-code";
+import { readAtOnce } from "@overcue/shared-geometry/rolling-shutter";
 import type { StationSettings } from "@overcue/shared-geometry/station";
 import { openClip } from "../frames/clip-source.ts";
 import type { FrameSource } from "../frames/frame-source.ts";
@@ -26,9 +27,11 @@ async function openJob(job: Exclude<Job, { kind: "picture" }>, measure: MeasureC
   if (job.kind === "demo") {
     const { source, emptyPlace, answer } = openDemoJob(job);
     const settings: StationSettings = job.plan.golfer.station;
-    const known: Configuration = { settings, camera: job.camera, calibration: "demo" };
+    const known: Configuration = { settings, camera: job.camera, calibration: "demo", shutter: readAtOnce };
     const configuration =
-      job.station === "known" ? known : await findStation(emptyPlace, source.info, measure, settings);
+      job.station === "known"
+        ? known
+        : { ...(await findStation(emptyPlace, source.info, measure, settings)), shutter: readAtOnce };
     return {
       source,
       configuration,

@@ -9,11 +9,13 @@ import { runSwingClock, startSwingClock } from "../swing/swing-clock.ts";
 import { bodiesBetween } from "./bodies-between.ts";
 import { cameraFor } from "./camera-for.ts";
 import type { Configuration } from "./configuration.ts";
+import { gripRate, gripRateOver } from "./grip-rate.ts";
 import { gripsBetween } from "./grips-between.ts";
 import { liftAgain } from "./lift-again.ts";
 import { liftAlone } from "./lift-alone.ts";
 import type { StepOutput } from "./step.ts";
 import { swingSample } from "./swing-sample.ts";
+import { undoRollingShutter } from "./undo-rolling-shutter.ts";
 
 export interface GoneOver {
   /** One for each picture, in order: what is known of it in the light of those after it. */
@@ -46,8 +48,9 @@ export function goOverShafts(
   const shafts = gripsBetween(smoothed, outputs, settings.handed);
   const through = configuration.spread ?? exactCamera(cameraFor(configuration, first.picture));
   const bodies = bodiesBetween(outputs);
+  const atOnce = shaftsAtOnce(shafts, first.picture, configuration);
   const worlds = liftAgain(
-    shafts,
+    atOnce,
     outputs.map(({ swing }, at) => ({ inWorld: bodies[at] ?? null, resting: swing.phase === "still" })),
     through,
     settings,
@@ -55,7 +58,7 @@ export function goOverShafts(
   const reps: FinishedRep[] = [];
   let clock = startSwingClock(gripToHead(settings));
   outputs.forEach(({ t }, at) => {
-    const shaft = shafts[at];
+    const shaft = atOnce[at];
     if (shaft === undefined) return;
     const inWorld = bodies[at] ?? null;
     const world = worlds[at] ?? null;
@@ -65,4 +68,21 @@ export function goOverShafts(
     if (timed.output.finished !== null) reps.push(timed.output.finished);
   });
   return { shafts, worlds, reps };
+}
+
+/** The shafts as pictures read all at once would show them. */
+function shaftsAtOnce(
+  shafts: readonly ShaftInImage[],
+  { width, height }: StepOutput["picture"],
+  configuration: Configuration,
+): readonly ShaftInImage[] {
+  const shutter = configuration.shutter ?? null;
+  let from = 0;
+  let to = 0;
+  return shafts.map((shaft, at) => {
+    while ((shafts[from]?.t ?? shaft.t) < shaft.t - gripRateOver) from++;
+    while (to < shafts.length && (shafts[to]?.t ?? shaft.t) <= shaft.t + gripRateOver) to++;
+    const interval = shaft.t - (shafts[at - 1]?.t ?? Number.NEGATIVE_INFINITY);
+    return undoRollingShutter(shaft, gripRate(shafts.slice(from, to)), { shutter, width, height, interval });
+  });
 }

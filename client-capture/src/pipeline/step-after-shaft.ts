@@ -1,6 +1,7 @@
 import { exactCamera } from "@overcue/shared-geometry/camera-spread";
 import { gripToHead } from "@overcue/shared-geometry/grip-convention";
 import type { Calibration } from "@overcue/shared-geometry/camera";
+import type { ShaftInImage } from "@overcue/shared-geometry/image-shaft";
 import type { ReadOuts } from "@overcue/shared-geometry/read-outs";
 import type { Milliseconds } from "@overcue/shared-geometry/units";
 import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
@@ -10,11 +11,13 @@ import { bodyInWorld, startBody, type BodyInWorld, type BodyState } from "./body
 import type { Body } from "./body.ts";
 import { cameraFor } from "./camera-for.ts";
 import type { Configuration } from "./configuration.ts";
+import { gripRate, gripRateOver } from "./grip-rate.ts";
 import { handsStatus, type HandsStatus } from "./hands-status.ts";
 import { liftAlone } from "./lift-alone.ts";
 import { liftToWorld, startLift, type LiftState } from "./lift-to-world.ts";
 import { readBands } from "./read-bands.ts";
 import { swingSample } from "./swing-sample.ts";
+import { undoRollingShutter } from "./undo-rolling-shutter.ts";
 
 /** What the stages after the tracker take of one picture: its size, its shaft, and the pose model's newest answer. */
 export interface SeenShaft {
@@ -31,6 +34,8 @@ export interface AfterShaftState {
   readonly clock: SwingClockState;
   /** Whether the club stood still outside of a rep at the last picture. */
   readonly resting: boolean;
+  /** The shafts of the last pictures, oldest first. */
+  readonly recent: readonly ShaftInImage[];
 }
 
 export interface StepOutput extends SeenShaft {
@@ -49,6 +54,7 @@ export function startAfterShaft(configuration: Configuration): AfterShaftState {
     lift: startLift,
     clock: startSwingClock(gripToHead(configuration.settings)),
     resting: false,
+    recent: [],
   };
 }
 
@@ -62,12 +68,19 @@ export function stepAfterShaft(
   const camera = cameraFor(configuration, picture);
   const inWorld = body === null ? null : bodyInWorld(state.body, body, camera, settings);
   const through = configuration.spread ?? exactCamera(camera);
-  const sighting = { shaft: shaft.now, body: inWorld?.output ?? null, resting: state.resting };
+  const recent = [...state.recent.filter((before) => t - before.t <= 2 * gripRateOver), shaft.now];
+  const seen = undoRollingShutter(shaft.now, gripRate(recent), {
+    shutter: configuration.shutter ?? null,
+    interval: t - (state.recent.at(-1)?.t ?? Number.NEGATIVE_INFINITY),
+    width: picture.width,
+    height: picture.height,
+  });
+  const sighting = { shaft: seen, body: inWorld?.output ?? null, resting: state.resting };
   const world = liftToWorld(state.lift, sighting, through, settings);
   const alone = liftAlone(sighting, through, settings, world.output);
   const swing = runSwingClock(
     state.clock,
-    swingSample(t, shaft.now, world.output, sighting.body, alone, configuration.camera),
+    swingSample(t, seen, world.output, sighting.body, alone, configuration.camera),
   );
   return {
     state: {
@@ -76,6 +89,7 @@ export function stepAfterShaft(
       lift: world.state,
       clock: swing.state,
       resting: swing.output.phase === "still",
+      recent,
     },
     output: {
       t,

@@ -1,5 +1,6 @@
 import { defaultStation } from "@overcue/shared-geometry/default-station";
 import type { StationSettings } from "@overcue/shared-geometry/station";
+import { readAtOnce } from "@overcue/shared-geometry/rolling-shutter";
 import { metres } from "@overcue/shared-geometry/units";
 import type { PracticeState } from "@overcue/shared-geometry/wire/practice";
 import type { RodChoice } from "../checks/rod-check.ts";
@@ -29,10 +30,10 @@ export function configurationFor({ source, demoSettings, solved, practice, rod: 
   const rod = choice.is === "known" ? { colour: choice.colour } : null;
   if (solved !== null && fits(solved, source)) {
     // Whatever camera its sticks give, a demonstration counts for nobody.
-    return { ...solved, rod, calibration: source.kind === "demo" ? "demo" : solved.calibration };
+    return source.kind === "demo" ? { ...solved, rod, calibration: "demo", shutter: readAtOnce } : { ...solved, rod };
   }
   if (source.kind === "demo" && source.knownCamera !== null && demoSettings !== null) {
-    return { settings: demoSettings, camera: source.knownCamera, calibration: "demo", rod };
+    return { settings: demoSettings, camera: source.knownCamera, calibration: "demo", rod, shutter: readAtOnce };
   }
   return { settings: settingsFrom(practice), camera: null, calibration: "uncalibrated", rod };
 }

@@ -253,6 +253,7 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
       stationStore.setState({
         sticks: remembered?.sticks.map((stick) => ({ stick, movedEnds: [], ...guessed })) ?? [],
         ball: ball === undefined ? null : { at: ball, ...guessed },
+        shutter: solved?.shutter ?? remembered?.rollingShutter ?? null,
       });
       return startStationSetUp(stationStore, {
         measure,

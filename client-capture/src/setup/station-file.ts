@@ -7,10 +7,13 @@ import {
   type StickInImage,
 } from "@overcue/shared-geometry/stick-in-image";
 import { imagePoint, type Point } from "@overcue/shared-geometry/point";
-import { metres } from "@overcue/shared-geometry/units";
+import { readingWays, type RollingShutter } from "@overcue/shared-geometry/rolling-shutter";
+import { metres, milliseconds } from "@overcue/shared-geometry/units";
 import { z } from "zod";
 
 const length = z.number().positive().max(5);
+/** No camera takes longer over a picture, milliseconds: 24 a second. */
+export const longestReading = 42;
 const place = z.tuple([z.number(), z.number()]).readonly();
 
 /**
@@ -58,6 +61,11 @@ export const stationFileSchema = z.object({
     ),
   /** The ball's middle, where it was marked. */
   ball: place.transform((at): Point<"image"> => imagePoint(...at)).optional(),
+  /** How the camera reads its picture, where that is known: milliseconds from the first line to the last, and which way over the upright picture. */
+  rollingShutter: z
+    .object({ milliseconds: z.number().min(0).max(longestReading), towards: z.enum(readingWays) })
+    .transform((said): RollingShutter => ({ time: milliseconds(said.milliseconds), towards: said.towards }))
+    .optional(),
 });
 
 export type StationFile = z.input<typeof stationFileSchema>;

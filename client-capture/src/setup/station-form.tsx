@@ -1,7 +1,9 @@
 import { useStore } from "zustand";
 import { defaultStation } from "@overcue/shared-geometry/default-station";
 import { stationLines, type ClubId, type Handed, type StationSettings } from "@overcue/shared-geometry/station";
-import { metres, type Metres } from "@overcue/shared-geometry/units";
+import { readingWays, type ReadingWay } from "@overcue/shared-geometry/rolling-shutter";
+import { metres, milliseconds, type Metres } from "@overcue/shared-geometry/units";
+import { longestReading } from "./station-file.ts";
 import type { StationSetUp } from "./station-set-up.ts";
 import { lineNames } from "./station-words.ts";
 
@@ -17,10 +19,18 @@ const lengths: readonly (readonly [Length, string, number, number])[] = [
   ["rodBeyondButt", "Rod beyond the butt", 0, 120],
 ];
 
+const readingWords: Readonly<Record<ReadingWay, string>> = {
+  down: "from the top down",
+  up: "from the bottom up",
+  left: "from right to left",
+  right: "from left to right",
+};
+
 /** What a tape measure and the golfer say of the station; everything has a usual value. Centimetres. */
 export function StationForm({ setUp }: { readonly setUp: StationSetUp }) {
   const settings = useStore(setUp.store, (state) => state.settings);
   const ball = useStore(setUp.store, (state) => state.ball);
+  const shutter = useStore(setUp.store, (state) => state.shutter);
   const hasPicture = useStore(setUp.store, (state) => state.picture !== null);
   return (
     <details className="station-form">
@@ -103,6 +113,41 @@ export function StationForm({ setUp }: { readonly setUp: StationSetUp }) {
             ball, marked in the picture
           </label>
         </fieldset>
+        <label>
+          Camera’s rolling shutter, ms
+          <input
+            type="number"
+            inputMode="decimal"
+            min={0}
+            max={longestReading}
+            step={0.5}
+            placeholder="not known"
+            defaultValue={shutter?.time ?? ""}
+            onChange={(event) => {
+              const { value, valueAsNumber, validity } = event.target;
+              if (value === "" && validity.valid) setUp.changeShutter(null);
+              else if (validity.valid && Number.isFinite(valueAsNumber))
+                setUp.changeShutter({ time: milliseconds(valueAsNumber), towards: shutter?.towards ?? "right" });
+            }}
+          />
+        </label>
+        {shutter !== null && shutter.time > 0 && (
+          <label>
+            It reads the picture
+            <select
+              value={shutter.towards}
+              onChange={(event) => {
+                setUp.changeShutter({ ...shutter, towards: event.target.value as ReadingWay });
+              }}
+            >
+              {readingWays.map((way) => (
+                <option key={way} value={way}>
+                  {readingWords[way]}
+                </option>
+              ))}
+            </select>
+          </label>
+        )}
       </div>
     </details>
   );

@@ -10,7 +10,8 @@ export function stationFile({
   settings,
   sticks,
   ball,
-}: Pick<StationState, "settings" | "sticks" | "ball">): StationFile {
+  shutter,
+}: Pick<StationState, "settings" | "sticks" | "ball" | "shutter">): StationFile {
   return {
     settings: { ...settings, sticksPresent: [...settings.sticksPresent] },
     sticks: sticks.map(({ stick }) => {
@@ -24,6 +25,7 @@ export function stationFile({
       };
     }),
     ...(ball?.placed === "by-hand" ? { ball: [ball.at.x, ball.at.y] as const } : {}),
+    ...(shutter === null ? {} : { rollingShutter: { milliseconds: shutter.time, towards: shutter.towards } }),
   };
 }
 

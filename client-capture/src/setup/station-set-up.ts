@@ -1,5 +1,6 @@
 import { spreadCamera } from "@overcue/shared-geometry/camera-spread";
 import { imagePoint, type Point } from "@overcue/shared-geometry/point";
+import type { RollingShutter } from "@overcue/shared-geometry/rolling-shutter";
 import { stationLines, type StationLine, type StationSettings } from "@overcue/shared-geometry/station";
 import type { StickEndName, StickInImage } from "@overcue/shared-geometry/stick-in-image";
 import type { MeasureClient } from "../measuring/measure-client.ts";
@@ -27,6 +28,8 @@ export interface StationSetUp {
   /** Whether the ball lies where it will be hit and is marked. */
   markBall(marked: boolean): void;
   changeSettings(change: Partial<StationSettings>): void;
+  /** How the camera reads its picture; null: not known. */
+  changeShutter(shutter: RollingShutter | null): void;
   /** Shows the whole picture, or what lies about the marks. */
   showWhole(whole: boolean): void;
   /** The solved station; null where there is none. */
@@ -164,6 +167,9 @@ export function startStationSetUp(store: StationStore, parts: StationSetUpParts)
       });
       solve();
     },
+    changeShutter(shutter) {
+      store.setState({ shutter });
+    },
     showWhole(whole) {
       const { picture, sticks } = store.getState();
       const marks = sticks.map(({ stick }) => stick);
@@ -171,12 +177,13 @@ export function startStationSetUp(store: StationStore, parts: StationSetUpParts)
     },
     use() {
       const state = store.getState();
-      const { solution, settings } = state;
+      const { solution, settings, shutter } = state;
       if (solution === null || solution.verdict === "refused") return null;
       parts.remember(stationFile(state));
       const { camera, covariance } = solution;
       const sticks = state.sticks.map(({ stick }) => stick);
-      return { settings, camera, calibration: "station", spread: spreadCamera(camera, covariance), sticks };
+      const spread = spreadCamera(camera, covariance);
+      return { settings, camera, calibration: "station", spread, sticks, ...(shutter === null ? {} : { shutter }) };
     },
   };
 }

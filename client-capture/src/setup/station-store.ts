@@ -1,5 +1,6 @@
 import { createStore, type StoreApi } from "zustand/vanilla";
 import type { Point } from "@overcue/shared-geometry/point";
+import type { RollingShutter } from "@overcue/shared-geometry/rolling-shutter";
 import type { StationSolution } from "@overcue/shared-geometry/solve-station";
 import type { StationLine, StationSettings } from "@overcue/shared-geometry/station";
 import type { StickEndName, StickInImage } from "@overcue/shared-geometry/stick-in-image";
@@ -36,6 +37,8 @@ export interface StationState {
   readonly sticks: readonly MarkedStick[];
   /** Null where the ball is not marked. */
   readonly ball: MarkedBall | null;
+  /** How this phone's camera reads its picture, where the user knows. */
+  readonly shutter: RollingShutter | null;
   readonly solution: StationSolution | null;
   /** What is going on, or what went wrong, as a sentence; empty where there is nothing to say. */
   readonly note: string;
@@ -52,6 +55,7 @@ export const createStationStore = (settings: StationSettings): StationStore =>
     settings,
     sticks: [],
     ball: null,
+    shutter: null,
     solution: null,
     note: "",
     window: null,

@@ -39,7 +39,7 @@ export function dateCheckpoints(rep: RepSamples, segment: Segment, gripToHead: M
   const down = { from: Math.min(lastTop, top.t), to: segment.passedLowAt };
   const levelErrors = { lastingSd: lastingElevation, below: swingTuning.holdNear.angle };
   const shaftLevel = (within: Stretch, checkpoint: CheckpointId, way: "up" | "down"): CheckpointTime | null =>
-    followedCrossing(checkpoint, series.elevation, within, way, angleFit, levelErrors);
+    behindBall(rep.samples, followedCrossing(checkpoint, series.elevation, within, way, angleFit, levelErrors));
   const levelDown = shaftLevel(down, "shaft-level-down", "down");
   const passed = levelDown?.t ?? lastTop;
   const latest = segment.passedLowAt + timeThroughBall(segment.tops, segment.passedLowAt);
@@ -62,6 +62,15 @@ export function dateCheckpoints(rep: RepSamples, segment: Segment, gripToHead: M
     dateImpact(rep, segment, series, strike, levelDown?.t ?? null),
   );
   return found.flatMap((one) => (one === null ? [] : [one]));
+}
+
+/** A checkpoint of the way back or down; null where the club was seen past the ball then: it is let down again after a follow-through. */
+function behindBall(samples: readonly FollowedSample[], passed: CheckpointTime | null): CheckpointTime | null {
+  if (passed === null) return null;
+  const followed = samples.filter(({ angle }) => angle !== null);
+  const before = followed.findLast(({ t }) => t <= passed.t)?.angle ?? 0;
+  const after = followed.find(({ t }) => t >= passed.t)?.angle ?? 0;
+  return before < 0 && after < 0 ? null : passed;
 }
 
 interface RepSeries {

@@ -7,6 +7,7 @@ import {
   type RepReading,
 } from "@overcue/client-capture/pipeline/rep-readings";
 import { startAfterShaft, stepAfterShaft, type StepOutput } from "@overcue/client-capture/pipeline/step-after-shaft";
+import { milliseconds } from "@overcue/shared-geometry/units";
 import type { PracticeSession } from "../../scenes/session/practice-session.ts";
 import type { Sighting } from "../../scenes/session/simulate-sightings.ts";
 
@@ -21,7 +22,8 @@ export interface ReplayedSession {
 export function replaySightings({ scene }: PracticeSession, sightings: Iterable<Sighting>): ReplayedSession {
   const { camera, plan } = scene;
   const settings = plan.golfer.station;
-  const configuration: Configuration = { settings, camera, calibration: "demo" };
+  const shutter = { time: milliseconds(scene.readOutMs), towards: "down" } as const;
+  const configuration: Configuration = { settings, camera, calibration: "demo", shutter };
   const picture = { width: camera.width, height: camera.height };
   const outputs: StepOutput[] = [];
   let state = startAfterShaft(configuration);

@@ -76,6 +76,14 @@ function solvedFrom(file: StationFile): Camera {
   return camera;
 }
 
+/** Tells the page how the camera reads its picture. */
+async function tellShutter(page: Page): Promise<void> {
+  await page.locator(".station-form summary").click();
+  await page.getByLabel("Camera’s rolling shutter, ms").fill("14");
+  await page.getByLabel("It reads the picture").selectOption("from the top down");
+  await page.locator(".station-form summary").click();
+}
+
 function cameraAt(stand: Stand): Camera {
   const camera = film.cameras.get(stand);
   if (camera === undefined) throw new Error(`not filmed from ${stand}`);
@@ -154,8 +162,11 @@ describe("setting the sticks on the phone's page", () => {
     const page = await openPhone("default");
     await measureDistances(page);
     await page.locator(".station .mark-good").waitFor();
+    await tellShutter(page);
     await press(page, "Use these sticks");
-    expectNear(solvedFrom(await rememberedFile(page)), cameraAt("default"), 5);
+    const remembered = await rememberedFile(page);
+    expectNear(solvedFrom(remembered), cameraAt("default"), 5);
+    expect(remembered.rollingShutter).toStrictEqual({ milliseconds: 14, towards: "down" });
 
     const ground = await page.context().newPage();
     await ground.addInitScript(() => {
