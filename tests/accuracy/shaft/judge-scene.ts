@@ -3,7 +3,7 @@ import { smoothShaft } from "@overcue/client-capture/shaft/smooth-shaft";
 import type { RodColour } from "@overcue/client-capture/shaft/rod-likeness";
 import { startShaftTracker, trackShaft } from "@overcue/client-capture/shaft/track-shaft";
 import { milliseconds, radians } from "@overcue/shared-geometry/units";
-import { renderScene } from "../../scenes/render-scene.ts";
+import { renderScene, type SceneFrame } from "../../scenes/render-scene.ts";
 import type { SceneSettings } from "../../scenes/scene-settings.ts";
 import { factOf } from "./findable.ts";
 import type { HoughFinder } from "./hough-lines.ts";
@@ -27,10 +27,12 @@ export interface JudgeOptions {
   readonly effort: "live" | "leisure";
   /** What is known of the rod's colour beforehand. */
   readonly rodColour: RodColour | null;
+  /** What becomes of the pictures before they are shown: a clip is coded. Left out: nothing. */
+  readonly through?: (frames: Iterable<SceneFrame>) => AsyncIterable<SceneFrame>;
 }
 
 /** Shows a rendered scene to the tracker and to OpenCV, picture by picture, and counts what they say. */
-export function judgeScene(settings: SceneSettings, seed: number, options: JudgeOptions): Tallies {
+export async function judgeScene(settings: SceneSettings, seed: number, options: JudgeOptions): Promise<Tallies> {
   const tallies: Tallies = { now: emptyTally(), lagged: emptyTally(), full: emptyTally(), HoughLinesP: emptyTally() };
   const facts = new Map<number, Fact>();
   let tracker = startShaftTracker({
@@ -41,7 +43,8 @@ export function judgeScene(settings: SceneSettings, seed: number, options: Judge
     lagged: true,
     rodAlong: settings.club.rod !== null,
   });
-  for (const frame of renderScene(settings, seed)) {
+  const frames = renderScene(settings, seed);
+  for await (const frame of options.through?.(frames) ?? frames) {
     if (frame.index >= options.mostFrames) break;
     const fact = factOf(frame);
     facts.set(frame.t, fact);
@@ -60,10 +63,8 @@ export function judgeScene(settings: SceneSettings, seed: number, options: Judge
   return tallies;
 }
 
-type Frame = ReturnType<typeof renderScene> extends Generator<infer Each> ? Each : never;
-
 /** OpenCV states no error of its own, so nothing is asked of that. */
-function judgeHough(tally: Tally, { hough, clock }: JudgeOptions, frame: Frame, fact: Fact): void {
+function judgeHough(tally: Tally, { hough, clock }: JudgeOptions, frame: SceneFrame, fact: Fact): void {
   const hands = frame.body && readHands(frame.body);
   const before = clock();
   const angle = hands && hough ? hough.find(frame.picture, hands) : null;

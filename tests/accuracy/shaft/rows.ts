@@ -6,8 +6,11 @@ const clipRow = "clip 30 1/120";
 /** The same scenes as of "slow+rod", with the rod's colour learned from a tap before the rep. */
 const tappedRow = "rod tapped";
 
+/** The scenes of "flow 60" as a clip that was coded before it came here. */
+const codedRow = "clip H.264";
+
 /** A row of the table: a condition filmed live, with the rod tapped before it or not, or a clip that is gone over where there is time. */
-export type RowName = ConditionName | typeof clipRow | typeof tappedRow;
+export type RowName = ConditionName | typeof clipRow | typeof codedRow | typeof tappedRow;
 
 /** How many scenes, each of its own seed, make a row: at least a thousand pictures, for half a percent of fewer is no figure; more in clutter, where one line beside the hands can decide a scene. */
 export const scenesInRow: Readonly<Record<RowName, number>> = {
@@ -29,18 +32,24 @@ export const scenesInRow: Readonly<Record<RowName, number>> = {
   "empty hands": 6,
   [tappedRow]: 4,
   [clipRow]: 15,
+  [codedRow]: 4,
 };
 
-export const rowNames: readonly RowName[] = [...conditionNames, tappedRow, clipRow];
+export const rowNames: readonly RowName[] = [...conditionNames, tappedRow, clipRow, codedRow];
 
 export const isTapped = (name: RowName): boolean => name === tappedRow;
 
-export const effortOf = (name: RowName): "live" | "leisure" => (name === clipRow ? "leisure" : "live");
+const isClip = (name: RowName): name is typeof clipRow | typeof codedRow => name === clipRow || name === codedRow;
+
+export const effortOf = (name: RowName): "live" | "leisure" => (isClip(name) ? "leisure" : "live");
+
+/** Bits a second that a clip takes as it is sent on by message: common practice, no source; null where nothing is coded. */
+export const bitsOf = (name: RowName): number | null => (name === codedRow ? 2_000_000 : null);
 
 /** The scene of a row that this seed draws. In a clip each picture waits for its own pose; poses come eight a picture here, so that the newest is hardly older. */
 export function sceneOfRow(name: RowName, seed: number): SceneSettings {
   if (name === tappedRow) return sceneOf("slow+rod", seed);
-  if (name !== clipRow) return sceneOf(name, seed);
-  const scene = sceneOf("full 30 1/120", seed);
+  if (!isClip(name)) return sceneOf(name, seed);
+  const scene = sceneOf(name === clipRow ? "full 30 1/120" : "flow 60", seed);
   return { ...scene, pose: { ...scene.pose, perSecond: 8 * scene.framesPerSecond, delayMs: 0 } };
 }

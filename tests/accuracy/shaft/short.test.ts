@@ -17,7 +17,7 @@ function keptWithin5(row: string, method: string): number | null {
 describe("accuracy:shaft, short form", () => {
   it("still runs, and stays within 0.1 of the kept results on its smallest row", async () => {
     const hough = await loadHoughFinder();
-    const tallies = judgeScene(sceneOf("small 240x384", 1), 1, {
+    const tallies = await judgeScene(sceneOf("small 240x384", 1), 1, {
       hough,
       clock: () => 0,
       mostFrames: 150,

@@ -4,12 +4,12 @@ import { figuresOf } from "./figures.ts";
 import { judgeScene } from "./judge-scene.ts";
 import { tapRod } from "./tap-rod.ts";
 
-test("T53 with a green rod's colour known the horizon behind the hands is not taken for the shaft", () => {
+test("T53 with a green rod's colour known the horizon behind the hands is not taken for the shaft", async () => {
   // A scene that is not among the judged ones: a black shaft, a green rod, a horizon at the hands' height.
   const scene = sceneOf("slow+rod", 105);
   const rodColour = tapRod(scene, 105);
   expect(rodColour).not.toBeNull();
-  const { now } = judgeScene(scene, 105, {
+  const { now } = await judgeScene(scene, 105, {
     hough: null,
     clock: () => 0,
     mostFrames: 60,
