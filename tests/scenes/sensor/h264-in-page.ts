@@ -19,6 +19,7 @@ export async function codeInPage({ width, height, framesPerSecond, bitsPerSecond
   const noteFailure = (error: unknown): void => {
     failures.push(error);
   };
+  const goesWell = (): boolean => failures.length === 0;
   let underWay = 0;
   let posted: Promise<void> = Promise.resolve();
   const post = async (frame: VideoFrame): Promise<void> => {
@@ -52,7 +53,7 @@ export async function codeInPage({ width, height, framesPerSecond, bitsPerSecond
     error: noteFailure,
   });
   encoder.configure(coding);
-  for (let index = 0; failures.length === 0; index++) {
+  for (let index = 0; goesWell(); index++) {
     const answer = await fetch("/next");
     if (answer.status === 204) break;
     const frame = new VideoFrame(await answer.arrayBuffer(), {
@@ -66,14 +67,14 @@ export async function codeInPage({ width, height, framesPerSecond, bitsPerSecond
     frame.close();
     underWay++;
     // A decoder may hold a few back until the end.
-    for (let waited = 0; underWay > room && failures.length === 0 && waited < 50; waited++) {
+    for (let waited = 0; underWay > room && goesWell() && waited < 50; waited++) {
       await new Promise((ready) => setTimeout(ready, 2));
     }
   }
-  if (failures.length === 0) {
+  if (goesWell()) {
     await encoder.flush();
     await decoder.flush();
   }
   await posted;
-  if (failures.length > 0) throw failures[0] as Error;
+  if (!goesWell()) throw failures[0] as Error;
 }
