@@ -33,10 +33,12 @@ export const startBody: BodyState = { feet: startFeet };
 /** How far off the model's depths are, metres, one sd: as measured on the demo golfer's swings up to impact. */
 const modelDepthSd = 0.13;
 /**
- * The shoulders' middle stays over the feet along the target line, and from it the model's figure reaches less far towards and away from the
- * camera than arms do: the demo golfer's hands are this much farther. Both wrists count alike, since the hidden one's depth is as good.
+ * The shoulders' middle stays about over the feet along the target line, and from it the model's figure reaches less far towards and away from the
+ * camera than arms do: the demo golfer's hands are this much farther. Both hands count alike, since the hidden one's depth is as good.
  */
-const depthGain = 1.25;
+const depthGain = 1.1;
+/** How far the shoulders' middle is behind the feet's, metres: a golfer's trail hand is the lower one, and the trunk tilts with it (common practice, no source for the size). */
+const shouldersBehind = 0.06;
 /** Landmarks are about this far off, metres at the body (from the capsule-figure trial: 4 to 15 cm at the worst checkpoints). */
 const landmarkSd = 0.04;
 
@@ -59,13 +61,13 @@ export function bodyInWorld(
     feet.output.place.x + relativeInWorld(body, camera, indices, ankles).x;
   const sd = Math.hypot(feet.output.sdX, modelDepthSd);
 
-  const fromShoulders = relativeInWorld(body, camera, wrists, shoulders).x;
-  const handsX = feet.output.place.x + depthGain * fromShoulders;
+  const fromShoulders = relativeInWorld(body, camera, knuckles, shoulders).x;
+  const handsX = feet.output.place.x - shouldersBehind + depthGain * fromShoulders;
   const handsPlace = placeAtX(camera, hands.at, handsX);
   // Shoulders too reach out from their middle, which stays over the feet: the figure's own lean from the ankles up would put them a quarter of a metre too far.
   const shoulderIndex = landmarkIndex[`${lead}Shoulder`];
   const shoulder = body.landmarks[shoulderIndex];
-  const shoulderX = feet.output.place.x + relativeInWorld(body, camera, [shoulderIndex], shoulders).x;
+  const shoulderX = feet.output.place.x - shouldersBehind + relativeInWorld(body, camera, [shoulderIndex], shoulders).x;
   const shoulderPlace = shoulder && placeAtX(camera, shoulder, shoulderX);
   if (handsPlace === null || !shoulderPlace) return { state: { feet: feet.state }, output: null };
   return {
@@ -83,7 +85,8 @@ export function bodyInWorld(
   };
 }
 
-const wrists = [landmarkIndex.leftWrist, landmarkIndex.rightWrist];
+/** A grip lies in the fingers, a hand's breadth beyond the wrists. */
+const knuckles = [landmarkIndex.leftIndex, landmarkIndex.rightIndex, landmarkIndex.leftPinky, landmarkIndex.rightPinky];
 const shoulders = [landmarkIndex.leftShoulder, landmarkIndex.rightShoulder];
 const ankles = [landmarkIndex.leftAnkle, landmarkIndex.rightAnkle];
 

@@ -1,6 +1,9 @@
 import type { DemoPose, BodyJoint } from "@overcue/client-capture/demo-motion/demo-pose";
 import { add, along, cross, normalise, scale, type Vector } from "@overcue/shared-geometry/vector";
 
+/** Height of the middle of a shoe over its sole, metres: so high the real model sees heels and toes of filmed golfers, to a centimetre or so. */
+const shoeMiddle = 0.04;
+
 /** The 33 landmarks of a golfer's body in the world, in MediaPipe's published order: left is odd from 11 on. */
 export function landmarkPlaces(pose: DemoPose, handed: "right" | "left"): readonly Vector[] {
   const { body, face } = pose;
@@ -39,7 +42,6 @@ export function landmarkPlaces(pose: DemoPose, handed: "right" | "left"): readon
     ...pairs("Hip"),
     ...pairs("Knee"),
     ...pairs("Ankle"),
-    ...pairs("Heel"),
-    ...pairs("Toe"),
+    ...[...pairs("Heel"), ...pairs("Toe")].map((sole) => add(sole, scale(up, shoeMiddle))),
   ];
 }

@@ -19,6 +19,8 @@ export interface PoseErrors {
    */
   readonly memoryMs: number;
   readonly memoryMetres: number;
+  /** How far the figure's hands reach from its shoulders towards and away from the camera, as a share of how far they do (the real model on filmed golfers: 0.83). */
+  readonly reach: number;
   /** What differs from answer to answer by itself, one standard deviation per axis, metres, of the hands. */
   readonly jitter: number;
 }
@@ -32,5 +34,6 @@ export const usualPoseErrors: PoseErrors = {
   joint: 0.022,
   memoryMs: 4000,
   memoryMetres: 0.35,
+  reach: 0.83,
   jitter: 0.0025,
 };

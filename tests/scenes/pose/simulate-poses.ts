@@ -1,9 +1,10 @@
 import { landmarkIndex, type Body } from "@overcue/client-capture/pipeline/body";
 import type { DemoMotion } from "@overcue/client-capture/demo-motion/demo-motion";
 import { milliseconds } from "@overcue/shared-geometry/units";
+import type { Vector } from "@overcue/shared-geometry/vector";
 import { bodyPieces, type Dress } from "../golfer/body-pieces.ts";
 import { gaussian, type Random } from "../random.ts";
-import { pixelsPerMetre, see, seeDirection, type View } from "../view.ts";
+import { pixelsPerMetre, see, seeDirection, type View, type ViewDirection } from "../view.ts";
 import { isHidden } from "./is-hidden.ts";
 import { landmarkPlaces } from "./landmark-places.ts";
 import type { PoseErrors } from "./pose-errors.ts";
@@ -76,6 +77,10 @@ function poseOf(
   const leftHip = places[landmarkIndex.leftHip] ?? { x: 0, y: 0, z: 0 };
   const rightHip = places[landmarkIndex.rightHip] ?? leftHip;
   const middle = { x: (leftHip.x + rightHip.x) / 2, y: (leftHip.y + rightHip.y) / 2, z: (leftHip.z + rightHip.z) / 2 };
+  const fromHips = (place: Vector): ViewDirection =>
+    seeDirection(view, { x: place.x - middle.x, y: place.y - middle.y, z: place.z - middle.z });
+  const depthOf = (index: number): number => fromHips(places[index] ?? middle)[2];
+  const shoulders = (depthOf(landmarkIndex.leftShoulder) + depthOf(landmarkIndex.rightShoulder)) / 2;
   const landmarks: Body["landmarks"][number][] = [];
   const world: Body["world"][number][] = [];
   places.forEach((place, index) => {
@@ -90,8 +95,9 @@ function poseOf(
     const [dx, dy, dz] = [off(0), off(1), off(2)];
     const visibility = hidden ? 0.02 + 0.48 * random() ** 2 : 0.85 + 0.145 * random();
     landmarks.push({ x: seen.x + size * dx, y: seen.y + size * dy, visibility });
-    const [x, y, z] = seeDirection(view, { x: place.x - middle.x, y: place.y - middle.y, z: place.z - middle.z });
-    world.push({ x: x + dx, y: y + dy, z: z + 1.5 * dz });
+    const [x, y, z] = fromHips(place);
+    const reached = hand ? shoulders + errors.reach * (z - shoulders) : z;
+    world.push({ x: x + dx, y: y + dy, z: reached + 1.5 * dz });
   });
   const scored = [11, 12, 15, 16, 23, 24].map((index) => landmarks[index]?.visibility ?? 0);
   return {
