@@ -37,8 +37,8 @@ const modelDepthSd = 0.13;
  * camera than arms do: the demo golfer's hands are this much farther. Both hands count alike, since the hidden one's depth is as good.
  */
 const depthGain = 1.1;
-/** How far the shoulders' middle is behind the feet's, metres: a golfer's trail hand is the lower one, and the trunk tilts with it (common practice, no source for the size). */
-const shouldersBehind = 0.06;
+/** How far the shoulders' middle is behind the feet's, metres: a golfer's trail hand is the lower one, and the trunk tilts with it. As the demo golfer's hands have it, with `depthGain`. */
+const shouldersBehind = 0.07;
 /** Landmarks are about this far off, metres at the body (from the capsule-figure trial: 4 to 15 cm at the worst checkpoints). */
 const landmarkSd = 0.04;
 

@@ -221,6 +221,9 @@ export const shaftTuning = {
   /** How high the hands are from hips (0) to shoulders (1) where they begin to count as high, and where they wholly do. */
   highFrom: 0.35,
   highTo: 0.85,
+  /** With a rod along the shaft: how fast the hands go up, torso lengths a second, from where that counts like high hands for where a shaft comes out of end-on, and where it wholly does. Up: slower to tell the head's end. */
+  risesFrom: 0.15,
+  risesTo: 0.5,
   /** Nats a second that speak against a shaft that points up while the hands are as low as at address; the heights, hips (0) to shoulders (1), from which that counts and where it counts wholly. Up: a post behind the hands is less taken for the shaft, a club that is held up there is believed later. */
   upCost: 8,
   lowFrom: 0.15,

@@ -9,7 +9,7 @@ import { fanOdds } from "./fan-odds.ts";
 import { findFans } from "./find-fans.ts";
 import { findCandidates } from "./find-candidates.ts";
 import { fitCandidate, type FittedCandidate } from "./fit-candidate.ts";
-import { handsSd, handsSpeed } from "./hands-track.ts";
+import { handsSd, handsSpeed, torsoOf } from "./hands-track.ts";
 import type { RodColour } from "./rod-likeness.ts";
 import { makeLagMemory, takeLagged, type LagMemory } from "./lagged-answer.ts";
 import { lookForShaft, openSight, type ShaftSight } from "./look-for-shaft.ts";
@@ -168,7 +168,7 @@ export function trackShaft(
   mixArrival(state.arrival, high, filter);
   const clutter = clutterLevel(sight.lastSeen, sight.rodAlong, tuning);
   weighDirections(sight.sweep.evidence, sight.sweep.side, sight.novelty, clutter, tuning, likelihood);
-  const emerging = high * state.emergence.fresh;
+  const emerging = Math.max(high, rising(sight)) * state.emergence.fresh;
   weighEmergence(likelihood, state.arrival.high, emerging);
   weighLowHands(likelihood, howLow(sight), elapsed, tuning);
   const fans = sight.change !== null && fanOdds(filter, tuning) > tuning.fanFromOdds ? findFans(sight) : noFans;
@@ -244,6 +244,13 @@ function readPicture(
     long: seenLong(candidates, reading, torso, longest, tuning),
     longest,
   };
+}
+
+/** How far the hands go up, 0 to 1, with a rod along the shaft: the club goes up with them, and its butt end points down. Without a rod there is no other end. */
+function rising({ hands, rodAlong, tuning }: ShaftSight): number {
+  if (!rodAlong) return 0;
+  const rise = -(hands.moving.state[3] as number) / torsoOf(hands);
+  return Math.max(0, Math.min(1, (rise - tuning.risesFrom) / (tuning.risesTo - tuning.risesFrom)));
 }
 
 const highness = (height: number, { highFrom, highTo }: ShaftTuning): number =>
