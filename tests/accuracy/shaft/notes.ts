@@ -8,7 +8,8 @@ points at the hands, on every fourth picture.
 \`rod tapped\` is the scenes of \`slow+rod\` with the rod's colour learned from one tap on the first picture, a finger's error off; where the product learns
 nothing there (a white rod, a tap beside it) it is tapped again, three times at most, and goes by brightness then.
 \`clip 30 1/120\` is the scenes of \`full 30 1/120\` as a clip: a pose of each picture, and time to look finer and for fans.
-\`clip H.264\` is the scenes of \`flow 60\` as a clip, coded at 2 Mbit/s and decoded again by Chromium's own H.264 coder (\`tests/scenes/sensor/code-as-h264.ts\`).
+\`clip H.264\` is the scenes of \`flow 60\` as a clip, coded at 2 Mbit/s and decoded again by Chromium's own H.264 coder (\`tests/scenes/sensor/code-as-h264.ts\`), which does not give the same bytes twice:
+its figures move by up to a point from run to run, HoughLinesP's by a few.
 \`tracked\`: share of the pictures in which at least 0.35 of the bare shaft shows and is 1/20 of the picture's height long.
 \`<= n deg\`, \`median\`, \`in 95 %\` are of the tracked. \`false lock\` (tracked and over 10 degrees off, or no club there at all),
 \`sure+wrong\` (stated sd under 2 degrees, over 6 off) and \`lost\` are of all pictures. \`ms\` is a picture's cost beside whatever else

@@ -10,7 +10,7 @@ interface Shown {
 
 /**
  * The same pictures as a clip shows them: coded as H.264 at so many bits a second and decoded again, by Chromium's own encoder and decoder. One comes for each that goes in, in order; the
- * next is asked for only as the coder has room. @throws Error with a sentence where this Chromium has no H.264, or where it leaves out a picture.
+ * next is asked for only as the coder has room. The coder shares its work between threads by how fast they are, so that its bytes are not the same from run to run. @throws Error with a sentence where this Chromium has no H.264, or where it leaves out a picture.
  */
 export async function* codeAsH264<Frame extends Shown>(
   frames: Iterable<Frame>,
