@@ -62,12 +62,13 @@ export function bodyInWorld(
   const sd = Math.hypot(feet.output.sdX, modelDepthSd);
 
   const fromShoulders = relativeInWorld(body, camera, knuckles, shoulders).x;
-  const handsX = feet.output.place.x - shouldersBehind + depthGain * fromShoulders;
+  const shouldersX = feet.output.place.x - shouldersBehind;
+  const handsX = shouldersX + depthGain * fromShoulders;
   const handsPlace = placeAtX(camera, hands.at, handsX);
-  // Shoulders too reach out from their middle, which stays over the feet: the figure's own lean from the ankles up would put them a quarter of a metre too far.
+  // Shoulders too reach out from their middle, which stays near the feet: the figure's own lean from the ankles up would put them a quarter of a metre too far.
   const shoulderIndex = landmarkIndex[`${lead}Shoulder`];
   const shoulder = body.landmarks[shoulderIndex];
-  const shoulderX = feet.output.place.x - shouldersBehind + relativeInWorld(body, camera, [shoulderIndex], shoulders).x;
+  const shoulderX = shouldersX + relativeInWorld(body, camera, [shoulderIndex], shoulders).x;
   const shoulderPlace = shoulder && placeAtX(camera, shoulder, shoulderX);
   if (handsPlace === null || !shoulderPlace) return { state: { feet: feet.state }, output: null };
   return {

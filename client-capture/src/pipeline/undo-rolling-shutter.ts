@@ -39,36 +39,28 @@ export function undoRollingShutter(seen: ShaftInImage, grip: GripRate, picture: 
   if (seen.status !== "tracked" || shutter?.time === 0) return seen;
   if (shutter === null) {
     const time = milliseconds(usualRoot(picture.interval));
-    const turns = (["down", "right"] as const).map((towards) => turnBy(seen, grip, picture, { time, towards }));
+    const turns = (["down", "right"] as const).map((towards) => carry(seen, grip, picture, { time, towards }).turn);
     return widened(seen, Math.hypot(...turns) / Math.SQRT2);
   }
-  const turn = turnBy(seen, grip, picture, shutter);
+  const { turn, ...carried } = carry(seen, grip, picture, shutter);
   if (seen.head === null) return widened(seen, Math.abs(turn));
-  const carried = carry(seen, seen.head, grip, picture, shutter);
-  return widened({ ...seen, ...carried, angle: angleBetween(carried.grip, carried.head) }, turnShare * Math.abs(turn));
+  return widened({ ...seen, ...carried }, turnShare * Math.abs(turn));
 }
 
 const widened = (shaft: Tracked, by: number): Tracked => ({ ...shaft, sd: radians(Math.hypot(shaft.sd, by)) });
 
-/** Both ends at the time of the picture's middle line. */
-function carry(seen: Tracked, head: Point<"image">, rate: GripRate, picture: PictureReading, shutter: RollingShutter) {
+/** Both ends and their direction at the time of the picture's middle line, and how far the reading turned it, radians. An end that is not seen is taken to lie at the usual reach. */
+function carry(seen: Tracked, rate: GripRate, picture: PictureReading, shutter: RollingShutter) {
   const { x, y } = seen.grip;
-  const [byX, byY] = [seen.angularRate * (y - head.y), seen.angularRate * (head.x - x)];
-  const early = secondsAfterMiddle(seen.grip, picture, shutter);
-  const late = secondsAfterMiddle(head, picture, shutter);
-  return {
-    grip: imagePoint(x - early * rate.x, y - early * rate.y),
-    head: imagePoint(head.x - late * (rate.x + byX), head.y - late * (rate.y + byY)),
-  };
-}
-
-/** How far the reading turned the shaft in the picture, radians. */
-function turnBy(seen: Tracked, rate: GripRate, picture: PictureReading, shutter: RollingShutter): number {
   const reach = usualReach * picture.height;
-  const head =
-    seen.head ?? imagePoint(seen.grip.x + reach * Math.cos(seen.angle), seen.grip.y + reach * Math.sin(seen.angle));
-  const carried = carry(seen, head, rate, picture, shutter);
-  return wrapAngle(radians(angleBetween(seen.grip, head) - angleBetween(carried.grip, carried.head)));
+  const end = seen.head ?? imagePoint(x + reach * Math.cos(seen.angle), y + reach * Math.sin(seen.angle));
+  const [byX, byY] = [seen.angularRate * (y - end.y), seen.angularRate * (end.x - x)];
+  const early = secondsAfterMiddle(seen.grip, picture, shutter);
+  const late = secondsAfterMiddle(end, picture, shutter);
+  const grip = imagePoint(x - early * rate.x, y - early * rate.y);
+  const head = imagePoint(end.x - late * (rate.x + byX), end.y - late * (rate.y + byY));
+  const angle = angleBetween(grip, head);
+  return { grip, head, angle, turn: wrapAngle(radians(angleBetween(seen.grip, end) - angle)) };
 }
 
 const angleBetween = (from: Point<"image">, to: Point<"image">) => radians(Math.atan2(to.y - from.y, to.x - from.x));

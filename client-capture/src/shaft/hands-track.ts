@@ -64,6 +64,9 @@ export const torsoOf = ({ newest }: HandsTrack): number => newest?.torso ?? 1;
 export const handsSpeed = (track: HandsTrack): number =>
   Math.hypot(track.moving.state[2] as number, track.moving.state[3] as number) / torsoOf(track);
 
+/** How fast they go up in the picture, torso lengths a second. */
+export const handsRise = (track: HandsTrack): number => -(track.moving.state[3] as number) / torsoOf(track);
+
 /** Standard deviation of the hands' place along the normal of `angle`, torso lengths. */
 export function handsSdAcross(track: HandsTrack, angle: number): number {
   const variance = handsVariance(track.moving, -Math.sin(angle), Math.cos(angle));

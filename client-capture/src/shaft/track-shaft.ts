@@ -9,7 +9,7 @@ import { fanOdds } from "./fan-odds.ts";
 import { findFans } from "./find-fans.ts";
 import { findCandidates } from "./find-candidates.ts";
 import { fitCandidate, type FittedCandidate } from "./fit-candidate.ts";
-import { handsSd, handsSpeed, torsoOf } from "./hands-track.ts";
+import { handsRise, handsSd, handsSpeed } from "./hands-track.ts";
 import type { RodColour } from "./rod-likeness.ts";
 import { makeLagMemory, takeLagged, type LagMemory } from "./lagged-answer.ts";
 import { lookForShaft, openSight, type ShaftSight } from "./look-for-shaft.ts";
@@ -249,8 +249,7 @@ function readPicture(
 /** How far the hands go up, 0 to 1, with a rod along the shaft: the club goes up with them, and its butt end points down. Without a rod there is no other end. */
 function rising({ hands, rodAlong, tuning }: ShaftSight): number {
   if (!rodAlong) return 0;
-  const rise = -(hands.moving.state[3] as number) / torsoOf(hands);
-  return Math.max(0, Math.min(1, (rise - tuning.risesFrom) / (tuning.risesTo - tuning.risesFrom)));
+  return Math.max(0, Math.min(1, (handsRise(hands) - tuning.risesFrom) / (tuning.risesTo - tuning.risesFrom)));
 }
 
 const highness = (height: number, { highFrom, highTo }: ShaftTuning): number =>

@@ -6,6 +6,7 @@ import { median } from "./median.ts";
 import type { RepSamples } from "./rep-samples.ts";
 import type { Rest } from "./rest.ts";
 import type { Segment } from "./segment-reps.ts";
+import { slopeOf } from "./slope-of.ts";
 import { swingTuning } from "./swing-tuning.ts";
 
 const headFit: FitOptions = {
@@ -75,12 +76,7 @@ function impactInPicture({ samples, address }: RepSamples, strike: Stretch): InP
 
 /** How fast the head rises about a moment, metres a millisecond: one that is found short for a picture jumps, and would seem to be dated to nothing. */
 function paceAbout(raised: readonly SeriesPoint[], t: number): number {
-  const near = raised.filter((point) => Math.abs(point.t - t) <= swingTuning.seenHead.paceOver);
-  const mean = (of: (point: SeriesPoint) => number): number =>
-    near.reduce((sum, point) => sum + of(point), 0) / near.length;
-  const [meanT, meanValue] = [mean((point) => point.t), mean(({ value }) => value)];
-  const slope =
-    mean((point) => (point.t - meanT) * (point.value - meanValue)) / mean((point) => (point.t - meanT) ** 2);
+  const slope = slopeOf(raised.filter((point) => Math.abs(point.t - t) <= swingTuning.seenHead.paceOver));
   return slope > 0 ? slope : 1e-6;
 }
 

@@ -1,4 +1,5 @@
 import { createServer, type IncomingMessage, type Server } from "node:http";
+import { PassThrough } from "node:stream";
 import type { Picture } from "@overcue/client-capture/picture/picture";
 import { launchChromium } from "../../../client-capture/measure/chromium.ts";
 import { codeInPage, type CodeSettings } from "./h264-in-page.ts";
@@ -18,7 +19,7 @@ export async function* codeAsH264<Frame extends Shown>(
 ): AsyncGenerator<Frame> {
   const source = frames[Symbol.iterator]();
   const waiting: Frame[] = [];
-  const coded = makeQueue<Buffer | null>();
+  const coded = new PassThrough({ objectMode: true });
   const server = await serve(
     () => {
       const next = source.next();
@@ -27,7 +28,7 @@ export async function* codeAsH264<Frame extends Shown>(
       return bytesOf(next.value.picture);
     },
     (bytes) => {
-      coded.put(bytes);
+      coded.write(bytes);
     },
   );
   const browser = await launchChromium();
@@ -36,13 +37,13 @@ export async function* codeAsH264<Frame extends Shown>(
     await page.goto(originOf(server));
     const done = page.evaluate(codeInPage, settings).then(
       () => {
-        coded.put(null);
+        coded.end();
       },
       (error: unknown) => {
-        coded.fail(error);
+        coded.destroy(error instanceof Error ? error : new Error(String(error)));
       },
     );
-    for (let bytes = await coded.take(); bytes !== null; bytes = await coded.take()) {
+    for await (const bytes of coded as AsyncIterable<Buffer>) {
       const frame = waiting.shift();
       if (frame === undefined) throw new Error("The coder gave back more pictures than it got.");
       yield { ...frame, picture: pictureOf(bytes, settings) };
@@ -103,34 +104,4 @@ async function bodyOf(request: IncomingMessage): Promise<Buffer> {
   const chunks: Buffer[] = [];
   for await (const chunk of request) chunks.push(chunk as Buffer);
   return Buffer.concat(chunks);
-}
-
-/** What was put in comes out in order; who takes waits for it. */
-function makeQueue<Value>() {
-  const values: Value[] = [];
-  let failure: unknown = null;
-  let wake: () => void = () => undefined;
-  return {
-    put(value: Value): void {
-      values.push(value);
-      wake();
-    },
-    fail(why: unknown): void {
-      failure = why;
-      wake();
-    },
-    async take(): Promise<Value> {
-      for (;;) {
-        const [first] = values;
-        if (first !== undefined) {
-          values.shift();
-          return first;
-        }
-        if (failure !== null) throw failure as Error;
-        await new Promise<void>((ready) => {
-          wake = ready;
-        });
-      }
-    },
-  };
 }

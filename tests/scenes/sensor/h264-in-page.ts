@@ -24,17 +24,8 @@ export async function codeInPage({ width, height, framesPerSecond, bitsPerSecond
   let posted: Promise<void> = Promise.resolve();
   const post = async (frame: VideoFrame): Promise<void> => {
     const planes = new Uint8Array(1.5 * width * height);
-    if (frame.format === "I420") await frame.copyTo(planes);
-    else if (frame.format === "NV12") {
-      const packed = new Uint8Array(planes.length);
-      await frame.copyTo(packed);
-      const [size, quarter] = [width * height, (width * height) / 4];
-      planes.set(packed.subarray(0, size));
-      for (let at = 0; at < quarter; at++) {
-        planes[size + at] = packed[size + 2 * at] ?? 0;
-        planes[size + quarter + at] = packed[size + 2 * at + 1] ?? 0;
-      }
-    } else throw new Error(`A decoded picture came as ${String(frame.format)}.`);
+    if (frame.format !== "I420") throw new Error(`A decoded picture came as ${String(frame.format)}, not as I420.`);
+    await frame.copyTo(planes);
     frame.close();
     await fetch("/coded", { method: "POST", body: planes });
     underWay--;
