@@ -114,7 +114,7 @@ export function StationForm({ setUp }: { readonly setUp: StationSetUp }) {
           </label>
         </fieldset>
         <label>
-          Camera’s rolling shutter, ms
+          Rolling shutter, ms
           <input
             type="number"
             inputMode="decimal"

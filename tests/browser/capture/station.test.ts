@@ -79,7 +79,7 @@ function solvedFrom(file: StationFile): Camera {
 /** Tells the page how the camera reads its picture. */
 async function tellShutter(page: Page): Promise<void> {
   await page.locator(".station-form summary").click();
-  await page.getByLabel("Camera’s rolling shutter, ms").fill("14");
+  await page.getByLabel("Rolling shutter, ms").fill("14");
   await page.getByLabel("It reads the picture").selectOption("from the top down");
   await page.locator(".station-form summary").click();
 }
