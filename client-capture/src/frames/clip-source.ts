@@ -6,7 +6,8 @@ import type { CapturedFrame, FrameSource, SourceInfo } from "./frame-source.ts";
 const packetsForRate = 60;
 
 /**
- * A recorded clip, every frame in presentation order with its own time; nothing is skipped and nothing made up.
+ * A recorded clip, every frame of what it shows in presentation order with its own time; nothing is made up. A clip trimmed without
+ * coding it anew still carries pictures from before its beginning (ISO/IEC 14496-12, edit list): as in every player they are left out.
  * @throws Error with a sentence for the golfer where the file is no clip that this browser can read.
  */
 export async function openClip(file: Blob): Promise<FrameSource> {
@@ -37,7 +38,10 @@ async function readableTrack(input: Input): Promise<InputVideoTrack> {
   } catch {
     throw new Error("This file is not a video that can be read here: record or export it as MP4, MOV or WebM.");
   }
-  if (track === null) throw new Error("This file holds no picture track: choose a video.");
+  if (track === null)
+    throw new Error(
+      "This file holds no picture track: choose a video, or copy it again where it may have been cut off.",
+    );
   const codec = await track.getCodec();
   if (!(await track.canDecode())) {
     const name = codec === "hevc" ? "HEVC (H.265)" : (codec ?? "an unknown codec");
@@ -88,8 +92,12 @@ class ClipSource implements FrameSource {
 
   async #nextSample(): Promise<VideoSample | null> {
     try {
-      const { value, done } = await this.#samples.next();
-      if (done !== true) return value;
+      let next = await this.#samples.next();
+      while (next.done !== true && next.value.timestamp < 0) {
+        next.value.close();
+        next = await this.#samples.next();
+      }
+      if (next.done !== true) return next.value;
     } catch (error) {
       const why = error instanceof Error ? error.message : String(error);
       throw new Error(`The clip breaks off after ${String(this.#index)} frames: ${why}`, { cause: error });

@@ -1,4 +1,4 @@
-import { mkdtemp, rm, writeFile } from "node:fs/promises";
+import { mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, it } from "vitest";
@@ -17,6 +17,7 @@ import { measureFile } from "../../../client-capture/measure/measure-file.ts";
 import { usualShow } from "./demo-show.ts";
 import { openDemoPage } from "./open-demo-page.ts";
 import { openShow } from "./play-show.ts";
+import { trimMp4 } from "./trim-mp4.ts";
 
 const settings = usualGolfer.station;
 const flatToSteep = 0.5;
@@ -26,6 +27,10 @@ let truth: readonly DemoCheckpoint[];
 let frames: number;
 let report: ClipReport;
 let uncalibrated: ClipReport;
+let trimmed: ClipReport;
+
+/** How many pictures a trimmed clip shows, of those that it carries. */
+const left = 12;
 
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), "overcue-clip-"));
@@ -43,6 +48,9 @@ beforeAll(async () => {
   }
   report = (await measureFile(clip, station, () => undefined)).report;
   uncalibrated = (await measureFile(clip, null, () => undefined)).report;
+  const end = join(folder, "end.mp4");
+  await writeFile(end, trimMp4(await readFile(clip), (frames - left) / usualShow.framesPerSecond));
+  trimmed = (await measureFile(end, null, () => undefined)).report;
 }, 300_000);
 afterAll(() => rm(folder, { recursive: true, force: true }));
 
@@ -81,6 +89,11 @@ it.each(["with a station file", "without one"])(
     for (const { checkpoint, off, sd } of dated) expect(Math.abs(off), checkpoint).toBeLessThan(4 * sd);
   },
 );
+
+it("of a clip that was trimmed without coding it anew, only what it shows is measured, from time 0 on", () => {
+  expect(trimmed.frames).toHaveLength(left);
+  expect(trimmed.frames.every(({ t }, index) => Math.abs(t - index / usualShow.framesPerSecond) < 0.002)).toBe(true);
+});
 
 it("without a station file the rep is found too, and nothing is read on the ground", () => {
   expect(uncalibrated.reps).toHaveLength(1);
