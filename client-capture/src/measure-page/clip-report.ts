@@ -27,7 +27,7 @@ export function clipReport(
         frame,
         t: round(t / 1000, 6),
         shaft: found === undefined ? null : reportedShaft(found.shaft),
-        pose: found === undefined ? null : reportedPose(found.body, t, handed),
+        pose: found === undefined ? null : reportedPose(found.body, found.t, handed),
       };
     }),
     reps: measured.answer.reps.map((rep) =>

@@ -4,7 +4,7 @@ import type { ClipAnswer } from "../pipeline/finish-clip.ts";
 import type { PoseClient } from "../pose/pose-client.ts";
 import type { Body } from "../pipeline/body.ts";
 
-/** What became of a frame: its time, and its place in the answer (null where it could not be measured). */
+/** What became of a frame: its time, and its place in the answer (null where it could not be measured); one that repeats the frame before it shares that one's. */
 export interface ClipFrame {
   readonly t: number;
   readonly measured: number | null;
@@ -53,9 +53,10 @@ export async function measureClip(
     await underWay;
     measure.tellBody(body);
     underWay = measure.measure(image, rotation, captureTime).then(
-      ({ tookMs }) => {
+      ({ repeats, tookMs }) => {
         searching += tookMs;
-        frames.push({ t: captureTime, measured: measured++ });
+        if (!repeats) measured++;
+        frames.push({ t: captureTime, measured: measured - 1 });
         onFrame(frames.length);
       },
       (error: unknown) => {

@@ -4,7 +4,7 @@ import { pictureTuning } from "./picture-tuning.ts";
 
 /**
  * The last time that something kept its place about where it rested, for as long as the rest was looked at: a club is shifted and lifted a little before it sets off. The
- * rest itself where there is no later one.
+ * rest itself where there is no later one. What drifts has not paused: hands on their way go slowly for a while, where they come nearer along the line of sight.
  */
 export function lastPause(places: readonly PlaceAt[], rest: RestToTop, seen: number): RestToTop {
   const { shifts, pauses } = pictureTuning.setOff;
@@ -16,9 +16,12 @@ export function lastPause(places: readonly PlaceAt[], rest: RestToTop, seen: num
     if (until <= rest.rest) break;
     const from = until - (rest.rest - rest.from);
     const stretch = steady.slice(0, last + 1).filter(({ t }) => t >= from);
+    if (stretch.length < 4) continue;
     const middle = middleOf(stretch);
     const near = stretch.filter(({ at }) => apart(at, middle) <= pauses * seen);
-    if (stretch.length >= 4 && near.length >= pictureTuning.mostAtRest * stretch.length)
+    const third = Math.floor(stretch.length / 3);
+    const drift = apart(middleOf(stretch.slice(0, third)), middleOf(stretch.slice(-third)));
+    if (near.length >= pictureTuning.mostAtRest * stretch.length && drift <= pauses * seen)
       return { ...rest, from, rest: until };
   }
   return rest;

@@ -4,6 +4,7 @@ import type { Body } from "../pipeline/body.ts";
 import type { Configuration } from "../pipeline/configuration.ts";
 import { finishClip } from "../pipeline/finish-clip.ts";
 import { startStep, step, type StepOutput, type StepState } from "../pipeline/step.ts";
+import { findRepeat, startRepeats, type RepeatState } from "../picture/find-repeats.ts";
 import { meanBrightness } from "../picture/mean-brightness.ts";
 import type { Picture } from "../picture/picture.ts";
 import { rgbaFromPicture } from "../picture/rgba-from-picture.ts";
@@ -26,6 +27,7 @@ interface Run {
   state: StepState;
   /** Of a clip's pictures so far; null for live ones. */
   readonly outputs: StepOutput[] | null;
+  repeats: RepeatState;
 }
 
 const reader = new PictureReader();
@@ -108,7 +110,7 @@ function start(configuration: Configuration, forClip: boolean): Run {
     goingOver.start(configuration);
   }
   const state = startStep(configuration, forClip ? clipMemory : liveMemory);
-  return { configuration, state, outputs: forClip ? [] : null };
+  return { configuration, state, outputs: forClip ? [] : null, repeats: startRepeats };
 }
 
 async function measure({ id, image, rotation, t }: Extract<ToMeasureWorker, { do: "measure" }>): Promise<void> {
@@ -119,13 +121,23 @@ async function measure({ id, image, rotation, t }: Extract<ToMeasureWorker, { do
     // A camera has few pictures to lend and gives none while they are out.
     image.close();
     newest = picture;
+    if (current.outputs !== null) {
+      const { state, output: repeats } = findRepeat(current.repeats, picture);
+      current.repeats = state;
+      const output = current.outputs.at(-1);
+      if (repeats && output !== undefined) {
+        const tookMs = performance.now() - before;
+        tell({ told: "measured", id, output, repeats, endsRep: false, brightness: meanBrightness(picture), tookMs });
+        return;
+      }
+    }
     const stepped = step(current.state, { picture, t: milliseconds(t), body });
     current.state = stepped.state;
     const { output } = stepped;
     current.outputs?.push(output);
     const tookMs = performance.now() - before;
     const endsRep = current.outputs === null && output.swing.finished !== null;
-    tell({ told: "measured", id, output, endsRep, brightness: meanBrightness(picture), tookMs });
+    tell({ told: "measured", id, output, repeats: false, endsRep, brightness: meanBrightness(picture), tookMs });
     const evidence = current.state.shaft.evidence.at(-1);
     if (current.outputs === null && evidence !== undefined) goingOver?.keep(id, evidence, output);
   } catch (error) {

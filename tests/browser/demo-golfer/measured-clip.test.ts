@@ -1,6 +1,7 @@
-import { mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
+import { mkdtemp, readFile, rename, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { isDeepStrictEqual } from "node:util";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { placesOf, usualGolfer } from "@overcue/client-capture/demo-motion/demo-golfer-settings";
 import type { DemoCheckpoint } from "@overcue/client-capture/demo-motion/demo-truth";
@@ -28,6 +29,7 @@ let frames: number;
 let report: ClipReport;
 let uncalibrated: ClipReport;
 let trimmed: ClipReport;
+let stretched: ClipReport;
 
 /** How many pictures a trimmed clip shows, of those that it carries. */
 const left = 12;
@@ -35,13 +37,17 @@ const left = 12;
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), "overcue-clip-"));
   const clip = join(folder, "rehearsal.mp4");
+  const twice = join(folder, "twice.mp4");
   const station = join(folder, "station.json");
   const demo = await openDemoPage((bytes) => writeFile(clip, bytes));
   try {
     const show = { ...usualShow, width: 720, height: 1280, camera: "demo", flatToSteep } as const;
-    await writeFile(station, JSON.stringify(stationFile(await openShow(demo.page, show))));
-    const recorded = await demo.page.evaluate(() => globalThis.demoPage?.record());
-    frames = recorded?.frames ?? 0;
+    for (const times of [2, 1]) {
+      await writeFile(station, JSON.stringify(stationFile(await openShow(demo.page, show))));
+      const recorded = await demo.page.evaluate((often) => globalThis.demoPage?.record(often), times);
+      frames = recorded?.frames ?? 0;
+      if (times === 2) await rename(clip, twice);
+    }
     truth = await demo.page.evaluate(() => globalThis.demoPage?.checkpoints() ?? []);
   } finally {
     await demo.close();
@@ -51,6 +57,7 @@ beforeAll(async () => {
   const end = join(folder, "end.mp4");
   await writeFile(end, trimMp4(await readFile(clip), (frames - left) / usualShow.framesPerSecond));
   trimmed = (await measureFile(end, null, () => undefined)).report;
+  stretched = (await measureFile(twice, station, () => undefined)).report;
 }, 300_000);
 afterAll(() => rm(folder, { recursive: true, force: true }));
 
@@ -93,6 +100,23 @@ it.each(["with a station file", "without one"])(
 it("of a clip that was trimmed without coding it anew, only what it shows is measured, from time 0 on", () => {
   expect(trimmed.frames).toHaveLength(left);
   expect(trimmed.frames.every(({ t }, index) => Math.abs(t - index / usualShow.framesPerSecond) < 0.002)).toBe(true);
+});
+
+it("K5.8 a clip that shows every picture twice is given one shaft for both while the golfer moves, and its rep passes its checkpoints when the plain clip's does", () => {
+  expect(stretched.frames).toHaveLength(2 * frames);
+  const [rep] = report.reps;
+  const [again] = stretched.reps;
+  const swung = { from: rep?.checkpoints.takeaway?.frame ?? NaN, to: rep?.checkpoints.impact?.frame ?? NaN };
+  const pairs = stretched.frames.filter(
+    ({ frame }) => frame % 2 === 0 && frame / 2 > swung.from && frame / 2 < swung.to,
+  );
+  const shared = pairs.filter(({ frame, shaft }) => isDeepStrictEqual(stretched.frames[frame + 1]?.shaft, shaft));
+  expect(pairs.length).toBeGreaterThan(50);
+  expect(shared.length / pairs.length).toBeGreaterThan(0.9);
+  for (const checkpoint of ["shaft-level-back", "arm-level-back", "arm-level-down", "shaft-level-down"] as const) {
+    const apart = (again?.checkpoints[checkpoint]?.t ?? NaN) - (rep?.checkpoints[checkpoint]?.t ?? NaN);
+    expect(Math.abs(apart), checkpoint).toBeLessThan(0.5 / usualShow.framesPerSecond);
+  }
 });
 
 it("without a station file the rep is found too, and nothing is read on the ground", () => {

@@ -36,8 +36,11 @@ export interface DemoPage {
   pixels(): string;
   /** Sends the picture kept, as planar 4:2:0, to the page's server. */
   send(): Promise<void>;
-  /** The rest of the show as an MP4 coded by the browser, sent to the page's server; how many pictures, and how they are coded. */
-  record(): Promise<{ readonly frames: number; readonly codec: string }>;
+  /**
+   * The rest of the show as an MP4 coded by the browser, sent to the page's server; how many pictures, and how they are coded. `times`: stretched to so many
+   * times the rate, each picture shown as often.
+   */
+  record(times: number): Promise<{ readonly frames: number; readonly codec: string }>;
   checkpoints(): readonly DemoCheckpoint[];
 }
 
@@ -80,15 +83,18 @@ const page: DemoPage = {
     if (!kept) throw new Error("no picture yet");
     await fetch("/picture", { method: "POST", body: i420FromRgba(kept.data, kept.width, kept.height) });
   },
-  async record() {
+  async record(times) {
     let recorder: Awaited<ReturnType<typeof clipRecorder>> | null = null;
     let frames = 0;
     for (let frame = await source?.next(); frame; frame = await source?.next()) {
       const { image, captureTime } = frame;
       recorder ??= await clipRecorder(image);
-      await recorder.add(image, captureTime / 1000);
+      const step = 1 / ((source?.info.nominalFramesPerSecond ?? 30) * times);
+      for (let time = 0; time < times; time++) {
+        await recorder.add(image, captureTime / 1000 + time * step);
+        frames++;
+      }
       image.close();
-      frames++;
     }
     if (recorder === null) throw new Error("the show has no picture");
     await fetch("/picture", { method: "POST", body: await recorder.finish() });
