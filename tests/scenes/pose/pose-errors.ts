@@ -7,7 +7,7 @@ export interface PoseErrors {
   /** Poses a second, and from a picture's time to its answer. */
   readonly perSecond: number;
   readonly delayMs: number;
-  /** The model's own smoothing: its answer shows the body as it was this much earlier. */
+  /** The model's own smoothing: its answer shows the body as it was this much earlier (the real model on filmed swings: its trail wrist 2 to 5 ms). */
   readonly smoothingMs: number;
   /** One standard deviation per axis of a seen wrist, of a hidden one, and of other joints, metres in the picture's plane. */
   readonly wrist: number;
@@ -28,7 +28,7 @@ export interface PoseErrors {
 export const usualPoseErrors: PoseErrors = {
   perSecond: 20,
   delayMs: 55,
-  smoothingMs: 15,
+  smoothingMs: 5,
   wrist: 0.035,
   hiddenWrist: 0.07,
   joint: 0.022,
