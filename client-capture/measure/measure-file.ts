@@ -1,6 +1,7 @@
 import { readFile } from "node:fs/promises";
 import { basename, join } from "node:path";
 import type { ClipReport } from "../src/pipeline/clip-report.ts";
+import type { Thinning } from "../src/pipeline/thinning.ts";
 import { clipTrouble } from "./clip-trouble.ts";
 import { runInChromium } from "./run-in-chromium.ts";
 
@@ -21,18 +22,19 @@ export interface MeasuredFile {
 }
 
 /**
- * Measures a clip with the built client in a headless Chromium. `stationPath` null: uncalibrated.
+ * Measures a clip with the built client in a headless Chromium. `stationPath` null: uncalibrated; `thinning`: only some of its pictures, at a faster pace.
  * @throws Error with a sentence where the clip or the station cannot be read.
  */
 export async function measureFile(
   clipPath: string,
   stationPath: string | null,
   onMessage: (text: string) => void,
+  thinning: Thinning | null = null,
 ): Promise<MeasuredFile> {
   const trouble = await clipTrouble(clipPath);
   if (trouble !== null) throw new Error(trouble);
   const station = stationPath === null ? null : await readStation(stationPath);
-  const description = { kind: "clip", clip: basename(clipPath), station };
+  const description = { kind: "clip", clip: basename(clipPath), station, thinning };
   const answer = (await runInChromium({ client, clipPath, description }, onMessage)) as
     ({ readonly ok: true } & MeasuredFile) | { readonly ok: false; readonly why: string };
   if (!answer.ok) throw new Error(`${basename(clipPath)}: ${answer.why}`);

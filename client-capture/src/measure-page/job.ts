@@ -1,10 +1,11 @@
 import type { Camera } from "@overcue/shared-geometry/camera";
 import type { DemoPlan } from "../demo-motion/demo-golfer-settings.ts";
 import type { RodColour } from "../frames/demo-golfer/demo-colours.ts";
+import type { Thinning } from "../pipeline/thinning.ts";
 
 /** What the page behind the measuring commands is asked to do; it fetches this from the server that serves it. */
 export type Job =
-  | { readonly kind: "clip"; readonly clip: string; readonly station: unknown }
+  | { readonly kind: "clip"; readonly clip: string; readonly station: unknown; readonly thinning: Thinning | null }
   /** One picture through the pose model alone. */
   | { readonly kind: "picture" }
   | {

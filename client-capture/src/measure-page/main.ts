@@ -3,6 +3,7 @@ import { readAtOnce } from "@overcue/shared-geometry/rolling-shutter";
 import type { StationSettings } from "@overcue/shared-geometry/station";
 import { openClip } from "../frames/clip-source.ts";
 import type { FrameSource } from "../frames/frame-source.ts";
+import { thinnedSource } from "../frames/thinned-source.ts";
 import { startMeasureClient, type MeasureClient } from "../measuring/measure-client.ts";
 import type { Configuration } from "../pipeline/configuration.ts";
 import { startPoseClient } from "../pose/pose-client.ts";
@@ -39,7 +40,8 @@ async function openJob(job: Exclude<Job, { kind: "picture" }>, measure: MeasureC
       report: (measured) => answer(measured.answer, configuration.camera),
     };
   }
-  const source = await openClip(await (await fetch("/clip")).blob());
+  const clip = await openClip(await (await fetch("/clip")).blob());
+  const source = job.thinning === null ? clip : thinnedSource(clip, job.thinning);
   const configuration = clipConfiguration(job.station, source.info);
   return {
     source,

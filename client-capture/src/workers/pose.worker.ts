@@ -1,6 +1,7 @@
 /// <reference lib="webworker" />
 import { FilesetResolver, PoseLandmarker } from "@mediapipe/tasks-vision";
 import { bodyFromResult } from "./body-from-result.ts";
+import { ModelClock } from "./model-clock.ts";
 import type { FromPoseWorker, ToPoseWorker } from "./pose-messages.ts";
 import { rendersInSoftware } from "./renders-in-software.ts";
 import { UprightCanvas, uprightSize } from "./upright-canvas.ts";
@@ -13,9 +14,7 @@ const greatestHeight = 720;
 const warmUpFrames = 4;
 
 let landmarker: PoseLandmarker | null = null;
-/** The model wants strictly rising times and dies of an equal one; a clip that is opened anew starts at 0 again. */
-let lastModelTime = 0;
-let lastGivenTime = 0;
+const clock = new ModelClock();
 const canvas = new UprightCanvas(false);
 
 const tell = (message: FromPoseWorker): void => {
@@ -56,7 +55,7 @@ function find({ id, image, rotation, t }: Extract<ToPoseWorker, { do: "find" }>)
     const asItIs = rotation === 0 && scale === 1 && !isLent(image);
     const input = asItIs ? image : canvas.draw(image, rotation, scale);
     if (input !== image) image.close();
-    const result = landmarker.detectForVideo(input, risingTime(t));
+    const result = landmarker.detectForVideo(input, clock.at(t));
     tell({ told: "body", id, body: bodyFromResult(result, width, height, t), tookMs: performance.now() - before });
   } catch (error) {
     tell({ told: "failed", id, why: whyOf(error) });
@@ -74,19 +73,12 @@ function timeFigure(model: PoseLandmarker): number {
   const context = picture.getContext("2d");
   if (context === null) throw new Error("This browser draws no 2-D canvas in a worker.");
   drawFigure(context, size);
-  model.detectForVideo(picture, risingTime(0));
+  model.detectForVideo(picture, clock.at(0));
   const times: number[] = [];
   for (let i = 1; i <= warmUpFrames; i++) {
     const before = performance.now();
-    model.detectForVideo(picture, risingTime(i));
+    model.detectForVideo(picture, clock.at(i));
     times.push(performance.now() - before);
   }
   return times.toSorted((a, b) => a - b)[warmUpFrames >> 1] ?? Number.POSITIVE_INFINITY;
-}
-
-function risingTime(t: number): number {
-  const step = t - lastGivenTime;
-  lastGivenTime = t;
-  lastModelTime += step > 0 && step < 10_000 ? step : 1;
-  return lastModelTime;
 }
