@@ -27,6 +27,8 @@ import { watchGround, type Said } from "./watch-ground.ts";
 
 /** Two slow rehearsals, each held where it is looked at, small enough for a machine without a graphics card. */
 const filmed = { ...usualShow, width: 360, height: 640, framesPerSecond: 20, reps: 2, holdSeconds: 1.5 };
+/** Pictures a second where a place is looked at to centimetres: half as fast as it was filmed, so that a machine that has other things to do too sees enough of each rep. */
+const unhurried = 10;
 
 let relay: RunningRelay;
 let browser: Browser;
@@ -159,7 +161,7 @@ describe("from the phone's picture to the ground screen", () => {
     "reads the true place at lead arm level, both ways, and claims no band while no sticks are set: a filmed $swing swing",
     async ({ flatToSteep }) => {
       const film = join(folder, "swing.y4m");
-      await renderY4m(film, { ...filmed, flatToSteep });
+      await renderY4m(film, { ...filmed, flatToSteep }, unhurried);
       const { phone, ground } = await openPages(film);
       await startCamera(phone);
       await ground.locator("[data-screen=set-up] [data-main]").click({ timeout: 120_000 });
