@@ -14,6 +14,8 @@ export const startRepeats: RepeatState = { last: null, changes: [], inARow: 0 };
 const changedLevels = 20;
 /** A repeat changes fewer pixels than this share of what two of the pictures just before it did: of one alone it may have been a coder's fresh start. */
 const mostShare = 0.07;
+/** And fewer than this share of all pixels, however much there was before: lamps that flicker change most of a picture, and then hardly any. */
+const mostOfAll = 0.001;
 /** A quarter of the rate is the slowest that clips are stretched from; what stands still for longer really does. */
 const mostInARow = 3;
 /** So many pictures hold two new ones, whatever it was stretched from. */
@@ -31,9 +33,10 @@ export function findRepeat(
   if (last?.width !== picture.width || last.height !== picture.height) {
     return { state: { ...startRepeats, last: picture }, output: false };
   }
-  const change = changedPixels(last.luma, picture.luma);
+  const change = changedPixels(last, picture);
   const [, second = 0] = changes.toSorted((a, b) => b - a);
-  const repeats = inARow < mostInARow && change < mostShare * second;
+  const most = Math.min(mostShare * second, mostOfAll * picture.luma.length);
+  const repeats = inARow < mostInARow && change < most;
   const kept = [...changes, change].slice(-lookedBack);
   return {
     state: repeats ? { last, changes: kept, inARow: inARow + 1 } : { last: picture, changes: kept, inARow: 0 },
@@ -41,10 +44,20 @@ export function findRepeat(
   };
 }
 
-function changedPixels(before: Uint8Array, now: Uint8Array): number {
+/** Each row is as much brighter or darker as its lamps were: that is no change. */
+function changedPixels({ width, height, luma: before }: Picture, { luma: now }: Picture): number {
   let count = 0;
-  for (let at = 0; at < now.length; at++) {
-    if (Math.abs((now[at] ?? 0) - (before[at] ?? 0)) > changedLevels) count++;
+  for (let row = 0; row < height; row++) {
+    const [from, to] = [row * width, (row + 1) * width];
+    let [lightBefore, lightNow] = [1, 1];
+    for (let at = from; at < to; at++) {
+      lightBefore += before[at] ?? 0;
+      lightNow += now[at] ?? 0;
+    }
+    const gain = lightNow / lightBefore;
+    for (let at = from; at < to; at++) {
+      if (Math.abs((now[at] ?? 0) - gain * (before[at] ?? 0)) > changedLevels) count++;
+    }
   }
   return count;
 }

@@ -42,7 +42,7 @@ export const pictureTuning = {
     scatters: 3,
     shifts: 0.15,
     pauses: 0.5,
-    lingers: 0.33,
+    lingers: 0.4,
     steadiedOver: 120,
     longestGap: 120,
     creepShare: 0.2,

@@ -49,6 +49,14 @@ describe("K5.8 pictures of a clip that was stretched to a higher rate", () => {
     expect(repeatsIn(swung).filter((repeats) => repeats)).toHaveLength(0);
   });
 
+  test("under lamps by which one picture is a tenth brighter than the next: none while the golfer moves", () => {
+    const lit = swung.map((picture, index) => ({
+      ...picture,
+      luma: picture.luma.map((level) => Math.min(255, level * (0.9 + 0.1 * Math.sin(1.7 * index)))),
+    }));
+    expect(repeatsIn(lit).filter((repeats) => repeats)).toHaveLength(0);
+  });
+
   test("a golfer who stops and stands there: three at most are left out one after the other, and none for long", () => {
     const [last] = swung.slice(-1);
     const held = Array.from({ length: 20 }, (_, index) => (last === undefined ? [] : [codedAgain(last, index)])).flat();
