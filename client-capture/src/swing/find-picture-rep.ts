@@ -1,5 +1,6 @@
 import { timeAt, upAt, type HandsMoment } from "./hands-path.ts";
 import type { PlaceInPicture } from "./heads-in-picture.ts";
+import { driftOf } from "./leave-rest.ts";
 import { median } from "./median.ts";
 import type { PictureClip } from "./picture-clip.ts";
 import type { PictureMoment } from "./picture-moment.ts";
@@ -146,13 +147,7 @@ function restAt(path: readonly HandsMoment[], from: number, index: number, time:
 function headRests(heads: readonly PlaceInPicture[], from: number, to: number): boolean {
   const seen = heads.filter(({ t }) => t >= from && t <= to);
   if (seen.length < 4) return true;
-  const third = Math.floor(seen.length / 3);
-  const middle = (part: readonly PlaceInPicture[]): { x: number; y: number } => ({
-    x: median(part.map(({ x }) => x)),
-    y: median(part.map(({ y }) => y)),
-  });
-  const [early, late] = [middle(seen.slice(0, third)), middle(seen.slice(-third))];
-  return Math.hypot(late.x - early.x, late.y - early.y) < pictureTuning.headRests;
+  return driftOf(seen.map(({ t, x, y }) => ({ t, at: [x, y] }))) < pictureTuning.headRests;
 }
 
 function pointsDown(moments: readonly PictureMoment[], from: number, to: number): boolean {

@@ -1,5 +1,5 @@
 import { apart } from "./apart.ts";
-import { middleOf, steadied, type PlaceAt, type RestToTop } from "./leave-rest.ts";
+import { driftOf, middleOf, steadied, type PlaceAt, type RestToTop } from "./leave-rest.ts";
 import { pictureTuning } from "./picture-tuning.ts";
 
 /**
@@ -19,9 +19,7 @@ export function lastPause(places: readonly PlaceAt[], rest: RestToTop, seen: num
     if (stretch.length < 4) continue;
     const middle = middleOf(stretch);
     const near = stretch.filter(({ at }) => apart(at, middle) <= pauses * seen);
-    const third = Math.floor(stretch.length / 3);
-    const drift = apart(middleOf(stretch.slice(0, third)), middleOf(stretch.slice(-third)));
-    if (near.length >= pictureTuning.mostAtRest * stretch.length && drift <= pauses * seen)
+    if (near.length >= pictureTuning.mostAtRest * stretch.length && driftOf(stretch) <= pauses * seen)
       return { ...rest, from, rest: until };
   }
   return rest;

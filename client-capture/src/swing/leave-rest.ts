@@ -118,3 +118,9 @@ export function steadied(places: readonly PlaceAt[]): PlaceAt[] {
 export function middleOf(places: readonly PlaceAt[]): readonly number[] {
   return (places[0]?.at ?? []).map((_, axis) => median(places.map(({ at }) => at[axis] ?? 0)));
 }
+
+/** How far the places' middle moved from their first third to their last. */
+export function driftOf(places: readonly PlaceAt[]): number {
+  const third = Math.floor(places.length / 3);
+  return apart(middleOf(places.slice(0, third)), middleOf(places.slice(-third)));
+}

@@ -121,23 +121,12 @@ async function measure({ id, image, rotation, t }: Extract<ToMeasureWorker, { do
     // A camera has few pictures to lend and gives none while they are out.
     image.close();
     newest = picture;
-    if (current.outputs !== null) {
-      const { state, output: repeats } = findRepeat(current.repeats, picture);
-      current.repeats = state;
-      const output = current.outputs.at(-1);
-      if (repeats && output !== undefined) {
-        const tookMs = performance.now() - before;
-        tell({ told: "measured", id, output, repeats, endsRep: false, brightness: meanBrightness(picture), tookMs });
-        return;
-      }
-    }
-    const stepped = step(current.state, { picture, t: milliseconds(t), body });
-    current.state = stepped.state;
-    const { output } = stepped;
-    current.outputs?.push(output);
+    const repeated = repeatedOutput(current, picture);
+    const output = repeated ?? nextOutput(current, picture, t);
     const tookMs = performance.now() - before;
     const endsRep = current.outputs === null && output.swing.finished !== null;
-    tell({ told: "measured", id, output, repeats: false, endsRep, brightness: meanBrightness(picture), tookMs });
+    const repeats = repeated !== null;
+    tell({ told: "measured", id, output, repeats, endsRep, brightness: meanBrightness(picture), tookMs });
     const evidence = current.state.shaft.evidence.at(-1);
     if (current.outputs === null && evidence !== undefined) goingOver?.keep(id, evidence, output);
   } catch (error) {
@@ -145,6 +134,21 @@ async function measure({ id, image, rotation, t }: Extract<ToMeasureWorker, { do
   } finally {
     image.close();
   }
+}
+
+/** What was made of the picture before, where this one of a clip only repeats it; null where it has to be measured. */
+function repeatedOutput(current: Run, picture: Picture): StepOutput | null {
+  if (current.outputs === null) return null;
+  const { state, output: repeats } = findRepeat(current.repeats, picture);
+  current.repeats = state;
+  return repeats ? (current.outputs.at(-1) ?? null) : null;
+}
+
+function nextOutput(current: Run, picture: Picture, t: number): StepOutput {
+  const { state, output } = step(current.state, { picture, t: milliseconds(t), body });
+  current.state = state;
+  current.outputs?.push(output);
+  return output;
 }
 
 function answer(id: number, make: () => FromMeasureWorker): void {
