@@ -1,6 +1,6 @@
 /**
- * The model steadies its landmarks by the time that passes, by a filter whose cut-off rises with speed (Casiez, Roussel and Vogel 2012): while a body rests so strongly that hands which set off are
- * shown late. Told that this many times as much time passes it steadies less; more than five dated the takeaways of a real swing at real-time pace no better (`npm run accuracy:real-clip`).
+ * The model steadies its landmarks by the time that passes, by a filter whose cut-off rises with speed (Casiez, Roussel and Vogel 2012): while a body rests so strongly that what begins to move is
+ * shown late. Told that this many times as much time passes it steadies less. DEVELOPERS.md has what that changed.
  */
 const quickened = 5;
 /** A longer step than this is another clip or a pause, milliseconds. */
