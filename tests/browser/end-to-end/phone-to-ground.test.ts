@@ -173,7 +173,7 @@ describe("from the phone's picture to the ground screen", () => {
         const open = (await said()).filter(({ kind }) => kind === "unsure").map(({ moment }) => moment);
         return open.includes("arm level back") && open.includes("arm level down");
       };
-      const reps = await repsUntil(async (heard) => bothRead(heard) && (await bothSaid()), 180_000);
+      const reps = await repsUntil(async (heard) => bothRead(heard) && (await bothSaid()), 360_000);
       expect(bothRead(reps)).toBe(true);
       expectNear(buttsAt(reps, "arm-level-back"), buttBack);
       expectNear(buttsAt(reps, "arm-level-down"), buttDown);
@@ -182,7 +182,7 @@ describe("from the phone's picture to the ground screen", () => {
       expect(shown.filter((one) => atArmLevel(one) && one.kind === "sure")).toEqual([]);
       expect(shown.find((one) => one.kind === "unsure")?.calibration.toLowerCase()).toContain("uncalibrated");
     },
-    420_000,
+    600_000,
   );
 
   it("P7 S14 says the true band, and says it surely, once the sticks are set on the phone's page: a filmed golfer walks off, comes back and rehearses", async () => {
