@@ -40,6 +40,7 @@ export function finishClip(state: StepState, outputs: readonly StepOutput[], con
               width: picture.width,
               shaft: again.shafts[at] ?? shaft.now,
               body,
+              turned: shaft.turned,
             })),
             configuration.settings,
           )

@@ -5,6 +5,7 @@ import { imagePoint, type Point } from "@overcue/shared-geometry/point";
 import { noReadOuts } from "@overcue/shared-geometry/read-outs-of";
 import { milliseconds } from "@overcue/shared-geometry/units";
 import type { PictureMoment } from "../swing/picture-moment.ts";
+import type { Turned } from "../shaft/track-shaft.ts";
 import { pictureReps, type PictureRep } from "../swing/picture-reps.ts";
 import { landmarkIndex, type Body } from "./body.ts";
 import { handsInPicture } from "./hands-in-picture.ts";
@@ -18,6 +19,8 @@ export interface SeenInPicture {
   readonly width: number;
   readonly shaft: ShaftInImage;
   readonly body: Body | null;
+  /** How far the picture has moved over what stands since the clip's first one: from a hand that holds the phone, the golfer must not seem to move. */
+  readonly turned: Turned;
 }
 
 /**
@@ -38,9 +41,11 @@ function repsOneWay(pictures: readonly SeenInPicture[], settings: StationSetting
   return pictureReps(moments).map((rep) => withoutGround(rep, pictures));
 }
 
-function momentOf({ t, width, shaft, body }: SeenInPicture, handed: Handed): PictureMoment {
-  const upright = (point: Point<"image">): Point<"image"> =>
-    handed === "left" ? imagePoint(width - point.x, point.y) : point;
+function momentOf({ t, width, shaft, body, turned }: SeenInPicture, handed: Handed): PictureMoment {
+  const upright = ({ x, y }: { readonly x: number; readonly y: number }): Point<"image"> => {
+    const [standing, up] = [x - turned.x, y - turned.y];
+    return imagePoint(handed === "left" ? width - standing : standing, up);
+  };
   const shoulder = body?.landmarks[handed === "right" ? landmarkIndex.leftShoulder : landmarkIndex.rightShoulder];
   const tracked = shaft.status === "tracked" ? shaft : null;
   // The model's hands throughout: the shaft's grip lies a little elsewhere, and a path that changes between the two has steps.
@@ -56,7 +61,7 @@ function momentOf({ t, width, shaft, body }: SeenInPicture, handed: Handed): Pic
             grip: upright(tracked.grip),
             head: tracked.head === null ? null : upright(tracked.head),
           },
-    leadShoulder: shoulder === undefined ? null : upright(imagePoint(shoulder.x, shoulder.y)),
+    leadShoulder: shoulder === undefined ? null : upright(shoulder),
     scale: body === null ? 0 : (pixelsPerMetre(body) ?? 0),
   };
 }

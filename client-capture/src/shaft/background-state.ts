@@ -14,6 +14,11 @@ export interface SlowBackground {
   bottom: number;
   swayX: number;
   swayY: number;
+  /** What the camera had turned by when the mean last began anew, picture pixels. */
+  turnedX: number;
+  turnedY: number;
+  /** Picture pixels to a working pixel. */
+  factor: number;
   /** Mean place of the hands, picture pixels without the sway. */
   handsX: number;
   handsY: number;

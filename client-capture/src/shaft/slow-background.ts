@@ -16,6 +16,9 @@ export const emptyBackground = (): SlowBackground => ({
   bottom: 0,
   swayX: 0,
   swayY: 0,
+  turnedX: 0,
+  turnedY: 0,
+  factor: 1,
   handsX: 0,
   handsY: 0,
   count: 0,
@@ -27,7 +30,7 @@ const span: RowSpan = { from: 0, to: 0 };
 
 /** Brings the background under the picture of now. False where there is none yet, or the camera has turned too far: it starts anew then. */
 export function matchBackground(background: SlowBackground, picture: WorkPicture): boolean {
-  const { width, height } = picture;
+  const { width, height, factor } = picture;
   if (background.width !== width || background.height !== height) {
     background.width = width;
     background.height = height;
@@ -36,6 +39,7 @@ export function matchBackground(background: SlowBackground, picture: WorkPicture
     background.shifted = new Int16Array(width * height);
     restart(background);
   }
+  background.factor = factor;
   if (background.count < 2) return false;
   alignBackground(background, picture);
   const { swayX, swayY } = background;
@@ -47,7 +51,14 @@ export function matchBackground(background: SlowBackground, picture: WorkPicture
   return true;
 }
 
+/** How far the picture has moved over what stands since the first one, right and down: picture pixels. Off by what a sway is off by at each beginning anew. */
+export const turnedSinceStart = (background: SlowBackground): { readonly x: number; readonly y: number } => ({
+  x: background.turnedX + background.swayX * background.factor,
+  y: background.turnedY + background.swayY * background.factor,
+});
+
 function restart(background: SlowBackground): void {
+  ({ x: background.turnedX, y: background.turnedY } = turnedSinceStart(background));
   background.count = 0;
   background.swayX = 0;
   background.swayY = 0;

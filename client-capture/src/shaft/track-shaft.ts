@@ -20,6 +20,7 @@ import { comeOut, type Emergence } from "./come-out.ts";
 import { seenLong } from "./seen-long.ts";
 import { shaftTuning, type ShaftTuning } from "./shaft-tuning.ts";
 import { makeTurnFilter, predictTurn, weighTurn, type TurnFilter } from "./turn-filter.ts";
+import { turnedSinceStart } from "./slow-background.ts";
 import { wantDirections } from "./want-directions.ts";
 import { weighFans } from "./weigh-fans.ts";
 import { weighEmergence } from "./weigh-emergence.ts";
@@ -93,10 +94,17 @@ export interface ShaftInput {
   readonly body: Body | null;
 }
 
+export interface Turned {
+  readonly x: number;
+  readonly y: number;
+}
+
 /** `now` is for this picture; `lagged` is the better answer for an earlier one, null while there is none. */
 export interface ShaftOutput {
   readonly now: ShaftInImage;
   readonly lagged: ShaftInImage | null;
+  /** How far the picture has moved over what stands since the first one, right and down: picture pixels. */
+  readonly turned: Turned;
 }
 
 export function startShaftTracker(options: ShaftTrackerOptions): ShaftTrackerState {
@@ -212,6 +220,7 @@ function answer(
   return {
     now: describeShaft(finding, reading, tuning),
     lagged: state.lag === null ? null : takeLagged(state.lag, filter, state.likelihood, finding, state.arrival, tuning),
+    turned: turnedSinceStart(state.sight.background),
   };
 }
 

@@ -17,7 +17,8 @@ export function measureInPicture(index: number): JudgedSession {
   const everyPicture = { ...scene.pose, perSecond: scene.framesPerSecond / 0.85, delayMs: 0 };
   const sightings = simulateSightings({ ...session, scene: { ...scene, pose: everyPicture } }, usualSightErrors);
   const pictures: SeenInPicture[] = [];
-  for (const { t, shaft, body } of sightings) pictures.push({ t, width: scene.camera.width, shaft, body });
+  for (const { t, shaft, body } of sightings)
+    pictures.push({ t, width: scene.camera.width, shaft, body, turned: { x: 0, y: 0 } });
   const truths = trueReps(motion).map((rep) => withVisibleTakeaway(rep, session));
   const reps = repsInPicture(pictures, scene.plan.golfer.station);
   return judgeSession(truths, reps, { speed, framesPerSecond: scene.framesPerSecond });

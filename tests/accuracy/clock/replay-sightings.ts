@@ -28,7 +28,12 @@ export function replaySightings({ scene }: PracticeSession, sightings: Iterable<
   const outputs: StepOutput[] = [];
   let state = startAfterShaft(configuration);
   for (const { t, body, shaft } of sightings) {
-    const stepped = stepAfterShaft(state, { t, picture, body, shaft: { now: shaft, lagged: null } });
+    const stepped = stepAfterShaft(state, {
+      t,
+      picture,
+      body,
+      shaft: { now: shaft, lagged: null, turned: { x: 0, y: 0 } },
+    });
     state = stepped.state;
     outputs.push(stepped.output);
   }

@@ -10,7 +10,7 @@ it("K5.7 a clip of which nobody said which way the golfer plays gives the reps t
   const { scene } = session;
   const pictures: SeenInPicture[] = [];
   for (const { t, shaft, body } of simulateSightings(session, usualSightErrors))
-    pictures.push({ t, width: scene.camera.width, shaft, body });
+    pictures.push({ t, width: scene.camera.width, shaft, body, turned: { x: 0, y: 0 } });
   const { station } = scene.plan.golfer;
   const said = repsInPicture(pictures, station);
   expect(said.length).toBeGreaterThan(2);

@@ -1,4 +1,9 @@
-import { emptyBackground, feedBackground, matchBackground } from "@overcue/client-capture/shaft/slow-background";
+import {
+  emptyBackground,
+  feedBackground,
+  matchBackground,
+  turnedSinceStart,
+} from "@overcue/client-capture/shaft/slow-background";
 import { emptyWorkPicture, shrinkPicture } from "@overcue/client-capture/shaft/work-picture";
 import type { Picture } from "@overcue/client-capture/picture/picture";
 import { expect, test } from "vitest";
@@ -67,4 +72,20 @@ test("T20 a picture of another size starts the background anew", () => {
   shrinkPicture(scene(0, 0), 2, work, null, 0);
   expect(matchBackground(background, work)).toBe(false);
   expect(background.count).toBe(0);
+});
+
+test("T19 how far the camera has turned is kept where it turns so far that the background starts anew", () => {
+  const background = emptyBackground();
+  const work = emptyWorkPicture();
+  let begun = 0;
+  for (let i = 0; i < 30; i++) {
+    shrinkPicture(scene(i < 4 ? 0 : i - 3, 0), 1, work, null, 0);
+    matchBackground(background, work);
+    if (background.count === 0) begun++;
+    feedBackground(background, work, 80, 80, 0.03, 3);
+  }
+  // The first picture begins it; 12 % of 160 pixels begin it anew.
+  expect(begun).toBe(2);
+  expect(Math.abs(turnedSinceStart(background).x - 26)).toBeLessThan(2);
+  expect(Math.abs(turnedSinceStart(background).y)).toBeLessThan(2);
 });
