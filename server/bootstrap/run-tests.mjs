@@ -8,6 +8,7 @@ import { ensureSecondEngine } from "./ensure-second-engine.mjs";
 import { runNpm, runOnProjectNode } from "./run.mjs";
 import { tellErrors } from "./told-error.mjs";
 
+const resultsFile = join(checkout, "build/test-results.json");
 const count = { passed: 0, failed: 0, skipped: 0 };
 
 /** Everything counts once: finding a browser and building where they fail, the check, and each test. */
@@ -27,26 +28,13 @@ await step(async () => {
 });
 await step(async () => (await runNpm(["run", "--silent", "check"], { show: true })).code === 0);
 
-/** One run of Vitest, counted; answers what it printed where that was not shown. */
-async function runTests(lane, args, options) {
-  const resultsFile = join(checkout, `build/test-results-${lane}.json`);
-  await rm(resultsFile, { force: true });
-  const vitest = ["node_modules/vitest/vitest.mjs", "run", "--reporter=default", "--reporter=json"];
-  const { code, output } = await runOnProjectNode([...vitest, `--outputFile.json=${resultsFile}`, ...args], options);
-  const tests = await countTests(resultsFile, code);
-  for (const kind of Object.keys(count)) count[kind] += tests[kind];
-  return output;
-}
-
-const asked = process.argv.slice(2);
-if (asked.length > 0) {
-  await runTests("asked", asked, { show: true });
-} else {
-  // The browser's tests mostly wait for films and pages to play: the others have the time in between.
-  const others = runTests("others", ["--project=unit", "--project=beside"], { aside: true });
-  await runTests("browser", ["--project=browser"], { show: true });
-  console.log(await others);
-}
+await rm(resultsFile, { force: true });
+const vitest = ["node_modules/vitest/vitest.mjs", "run", "--reporter=default", "--reporter=json"];
+const { code } = await runOnProjectNode([...vitest, `--outputFile.json=${resultsFile}`, ...process.argv.slice(2)], {
+  show: true,
+});
+const tests = await countTests(resultsFile, code);
+for (const kind of Object.keys(count)) count[kind] += tests[kind];
 
 const skipped = count.skipped === 0 ? "" : `, ${count.skipped} skipped`;
 console.log(`\n${count.passed} passed, ${count.failed} failed${skipped}`);

@@ -1,5 +1,4 @@
 import { spawn } from "node:child_process";
-import { constants, setPriority } from "node:os";
 import { delimiter, join } from "node:path";
 import { checkout, projectNode } from "./checkout.mjs";
 
@@ -7,15 +6,13 @@ import { checkout, projectNode } from "./checkout.mjs";
  * Runs a program to its end.
  * @param {string} command
  * @param {readonly string[]} args
- * @param {{ cwd?: string, show?: boolean, env?: NodeJS.ProcessEnv, shell?: boolean, aside?: boolean }} [options] `show`: its output goes to the terminal; else it is answered.
- *   `aside`: it stands back behind whatever else the machine has to do, where the system allows it.
+ * @param {{ cwd?: string, show?: boolean, env?: NodeJS.ProcessEnv, shell?: boolean }} [options] `show`: its output goes to the terminal; else it is answered.
  * @returns {Promise<{ code: number, output: string }>} code 127 where the program could not be started.
  */
 export function run(command, args, options = {}) {
-  const { cwd = checkout, show = false, env = process.env, shell = false, aside = false } = options;
+  const { cwd = checkout, show = false, env = process.env, shell = false } = options;
   return new Promise((resolve) => {
     const child = spawn(command, args, { cwd, env, shell, stdio: show ? "inherit" : ["ignore", "pipe", "pipe"] });
-    if (aside) standBack(child);
     let output = "";
     for (const stream of [child.stdout, child.stderr]) {
       stream?.on("data", (chunk) => {
@@ -25,14 +22,6 @@ export function run(command, args, options = {}) {
     child.on("error", (error) => resolve({ code: 127, output: String(error) }));
     child.on("close", (code) => resolve({ code: code ?? 1, output }));
   });
-}
-
-function standBack({ pid }) {
-  try {
-    if (pid !== undefined) setPriority(pid, constants.priority.PRIORITY_BELOW_NORMAL);
-  } catch {
-    // Then it runs beside the rest as an equal.
-  }
 }
 
 /** Runs a file on the project's own Node, with the project's tools first on the PATH. */
