@@ -101,5 +101,5 @@ describe("the ladder, in a browser", () => {
     expect(named.filter((stage, index) => named.indexOf(stage) === index)).toEqual(
       stageIds.map((stage) => stage.replace("-", " ")),
     );
-  });
+  }, 900_000);
 });
