@@ -5,7 +5,7 @@ import { imagePoint, type Point } from "@overcue/shared-geometry/point";
 import { noReadOuts } from "@overcue/shared-geometry/read-outs-of";
 import { milliseconds } from "@overcue/shared-geometry/units";
 import type { PictureMoment } from "../swing/picture-moment.ts";
-import type { Turned } from "../shaft/track-shaft.ts";
+import type { Turned } from "../shaft/background-state.ts";
 import { pictureReps, type PictureRep } from "../swing/picture-reps.ts";
 import { landmarkIndex, type Body } from "./body.ts";
 import { handsInPicture } from "./hands-in-picture.ts";
@@ -19,7 +19,7 @@ export interface SeenInPicture {
   readonly width: number;
   readonly shaft: ShaftInImage;
   readonly body: Body | null;
-  /** How far the picture has moved over what stands since the clip's first one: from a hand that holds the phone, the golfer must not seem to move. */
+  /** From a hand that holds the phone the golfer must not seem to move. */
   readonly turned: Turned;
 }
 
@@ -42,9 +42,9 @@ function repsOneWay(pictures: readonly SeenInPicture[], settings: StationSetting
 }
 
 function momentOf({ t, width, shaft, body, turned }: SeenInPicture, handed: Handed): PictureMoment {
-  const upright = ({ x, y }: { readonly x: number; readonly y: number }): Point<"image"> => {
-    const [standing, up] = [x - turned.x, y - turned.y];
-    return imagePoint(handed === "left" ? width - standing : standing, up);
+  const upright = (at: { readonly x: number; readonly y: number }): Point<"image"> => {
+    const [x, y] = [at.x - turned.x, at.y - turned.y];
+    return imagePoint(handed === "left" ? width - x : x, y);
   };
   const shoulder = body?.landmarks[handed === "right" ? landmarkIndex.leftShoulder : landmarkIndex.rightShoulder];
   const tracked = shaft.status === "tracked" ? shaft : null;

@@ -1,3 +1,9 @@
+/** How far the picture has moved over what stands in it since the first one, right and down: picture pixels. */
+export interface Turned {
+  readonly x: number;
+  readonly y: number;
+}
+
 /** What stood in the picture over the last while: an exponential mean of working pictures, and of where the hands were meanwhile. */
 export interface SlowBackground {
   width: number;

@@ -1,5 +1,5 @@
 import { alignBackground } from "./align-background.ts";
-import type { SlowBackground } from "./background-state.ts";
+import type { SlowBackground, Turned } from "./background-state.ts";
 import { shiftRow, type RowSpan } from "./shift-row.ts";
 import type { WorkPicture } from "./work-picture.ts";
 
@@ -51,8 +51,8 @@ export function matchBackground(background: SlowBackground, picture: WorkPicture
   return true;
 }
 
-/** How far the picture has moved over what stands since the first one, right and down: picture pixels. Off by what a sway is off by at each beginning anew. */
-export const turnedSinceStart = (background: SlowBackground): { readonly x: number; readonly y: number } => ({
+/** Off by what a sway is off by at each beginning anew. */
+export const turnedSinceStart = (background: SlowBackground): Turned => ({
   x: background.turnedX + background.swayX * background.factor,
   y: background.turnedY + background.swayY * background.factor,
 });

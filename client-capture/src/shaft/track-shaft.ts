@@ -3,6 +3,7 @@ import type { Handed } from "@overcue/shared-geometry/station";
 import { milliseconds, type Milliseconds } from "@overcue/shared-geometry/units";
 import type { Body } from "../pipeline/body.ts";
 import type { Picture } from "../picture/picture.ts";
+import type { Turned } from "./background-state.ts";
 import { describeShaft, type ShaftFinding } from "./describe-shaft.ts";
 import { correctHands } from "./correct-hands.ts";
 import { fanOdds } from "./fan-odds.ts";
@@ -94,16 +95,10 @@ export interface ShaftInput {
   readonly body: Body | null;
 }
 
-export interface Turned {
-  readonly x: number;
-  readonly y: number;
-}
-
 /** `now` is for this picture; `lagged` is the better answer for an earlier one, null while there is none. */
 export interface ShaftOutput {
   readonly now: ShaftInImage;
   readonly lagged: ShaftInImage | null;
-  /** How far the picture has moved over what stands since the first one, right and down: picture pixels. */
   readonly turned: Turned;
 }
 

@@ -1,26 +1,20 @@
-import { repsInPicture, type SeenInPicture } from "@overcue/client-capture/pipeline/reps-in-picture";
+import { repsInPicture } from "@overcue/client-capture/pipeline/reps-in-picture";
 import { project } from "@overcue/shared-geometry/camera-project";
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import { practiceSession, type PracticeSession } from "../../scenes/session/practice-session.ts";
-import { usualSightErrors } from "../../scenes/session/sight-errors.ts";
-import { simulateSightings } from "../../scenes/session/simulate-sightings.ts";
 import { judgeSession, type JudgedSession } from "../clock/judge-session.ts";
+import { clipOfSession } from "./clip-of-session.ts";
 import { trueReps, type TrueRep } from "../clock/true-reps.ts";
 
 /** The head has visibly left the ball when it has moved this far in the picture, metres of the golfer's scale: the takeaway that a clip without a station is asked for. */
 const visibly = 0.03;
 
-/** A session as a clip whose camera nobody knows: a pose of each picture, as `npm run measure` has, and nothing of the camera told. */
+/** A session measured as a clip whose camera nobody knows. */
 export function measureInPicture(index: number): JudgedSession {
   const session = practiceSession(index);
   const { scene, motion, speed } = session;
-  const everyPicture = { ...scene.pose, perSecond: scene.framesPerSecond / 0.85, delayMs: 0 };
-  const sightings = simulateSightings({ ...session, scene: { ...scene, pose: everyPicture } }, usualSightErrors);
-  const pictures: SeenInPicture[] = [];
-  for (const { t, shaft, body } of sightings)
-    pictures.push({ t, width: scene.camera.width, shaft, body, turned: { x: 0, y: 0 } });
   const truths = trueReps(motion).map((rep) => withVisibleTakeaway(rep, session));
-  const reps = repsInPicture(pictures, scene.plan.golfer.station);
+  const reps = repsInPicture(clipOfSession(session), scene.plan.golfer.station);
   return judgeSession(truths, reps, { speed, framesPerSecond: scene.framesPerSecond });
 }
 
