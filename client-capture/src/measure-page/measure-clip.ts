@@ -3,6 +3,7 @@ import type { MeasureClient } from "../measuring/measure-client.ts";
 import type { ClipAnswer } from "../pipeline/finish-clip.ts";
 import type { PoseClient } from "../pose/pose-client.ts";
 import type { Body } from "../pipeline/body.ts";
+import { RepeatFinder } from "./repeat-finder.ts";
 
 /** What became of a frame: its time, and its place in the answer (null where it could not be measured); one that repeats the frame before it shares that one's. */
 export interface ClipFrame {
@@ -20,7 +21,8 @@ export interface MeasuredClip {
 
 /**
  * Every frame of a clip through the measuring stages, and one in `posesEvery` through the pose model. The pose of the next frame is found while the
- * shaft of this one is searched, each in its worker. A frame that fails is counted and the clip goes on.
+ * shaft of this one is searched, each in its worker. A frame that fails is counted and the clip goes on; one that repeats the frame before it is neither
+ * measured nor shown to the model, whose landmarks trail behind where they are looked for twice in one place.
  */
 export async function measureClip(
   source: FrameSource,
@@ -37,9 +39,17 @@ export async function measureClip(
   let seen = 0;
   let body: Body | null = null;
   let underWay: Promise<void> = Promise.resolve();
+  const repeatFinder = new RepeatFinder();
 
   for (let frame = await source.next(); frame !== null; frame = await source.next()) {
     const { image, rotation, captureTime, index } = frame;
+    if (await repeatFinder.repeats(image, rotation)) {
+      image.close();
+      await underWay;
+      frames.push({ t: captureTime, measured: measured > 0 ? measured - 1 : null });
+      onFrame(frames.length);
+      continue;
+    }
     if (seen++ % posesEvery === 0) {
       try {
         const copy = "displayWidth" in image ? image.clone() : await createImageBitmap(image);
@@ -53,10 +63,9 @@ export async function measureClip(
     await underWay;
     measure.tellBody(body);
     underWay = measure.measure(image, rotation, captureTime).then(
-      ({ repeats, tookMs }) => {
+      ({ tookMs }) => {
         searching += tookMs;
-        if (!repeats) measured++;
-        frames.push({ t: captureTime, measured: measured - 1 });
+        frames.push({ t: captureTime, measured: measured++ });
         onFrame(frames.length);
       },
       (error: unknown) => {

@@ -13,8 +13,6 @@ import type { FromMeasureWorker, FrozenPicture, ToMeasureWorker } from "../worke
 
 export interface Measured {
   readonly output: StepOutput;
-  /** Whether this is a clip's picture shown again: `output` is of the one before, and the clip's answer holds none of its own for this one. */
-  readonly repeats: boolean;
   /** The rep that this picture ended, as soon as it has been gone over once more; null where it ended none. */
   readonly rep: Promise<RepReading> | null;
   /** Of the picture on the whole, 0 to 255. */
@@ -112,12 +110,12 @@ export function startMeasureClient(): MeasureClient {
     },
     lend: async () => (await ask("lent", (id) => ({ do: "lend", id }))).picture,
     async measure(image, rotation, t) {
-      const { id, output, repeats, endsRep, brightness, tookMs } = await ask(
+      const { id, output, endsRep, brightness, tookMs } = await ask(
         "measured",
         (id) => ({ do: "measure", id, image, rotation, t }),
         [image],
       );
-      return { output, repeats, rep: endsRep ? repOf(id) : null, brightness, tookMs };
+      return { output, rep: endsRep ? repOf(id) : null, brightness, tookMs };
     },
     finish: async () => (await ask("finished", (id) => ({ do: "finish", id }))).answer,
     keep: async (first) => (await ask("kept", (id) => ({ do: "keep", id, first }))).count,

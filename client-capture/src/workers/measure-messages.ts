@@ -61,8 +61,6 @@ export type FromMeasureWorker =
       readonly told: "measured";
       readonly id: number;
       readonly output: StepOutput;
-      /** Whether this is a clip's picture shown again, which was not measured: `output` is of the one before. */
-      readonly repeats: boolean;
       /** Whether this picture ended a rep, which is told by itself when it has been gone over once more. */
       readonly endsRep: boolean;
       /** Of the picture on the whole, 0 to 255. */

@@ -4,7 +4,6 @@ import type { Body } from "../pipeline/body.ts";
 import type { Configuration } from "../pipeline/configuration.ts";
 import { finishClip } from "../pipeline/finish-clip.ts";
 import { startStep, step, type StepOutput, type StepState } from "../pipeline/step.ts";
-import { findRepeat, startRepeats, type RepeatState } from "../picture/find-repeats.ts";
 import { meanBrightness } from "../picture/mean-brightness.ts";
 import type { Picture } from "../picture/picture.ts";
 import { rgbaFromPicture } from "../picture/rgba-from-picture.ts";
@@ -27,7 +26,6 @@ interface Run {
   state: StepState;
   /** Of a clip's pictures so far; null for live ones. */
   readonly outputs: StepOutput[] | null;
-  repeats: RepeatState;
 }
 
 const reader = new PictureReader();
@@ -110,7 +108,7 @@ function start(configuration: Configuration, forClip: boolean): Run {
     goingOver.start(configuration);
   }
   const state = startStep(configuration, forClip ? clipMemory : liveMemory);
-  return { configuration, state, outputs: forClip ? [] : null, repeats: startRepeats };
+  return { configuration, state, outputs: forClip ? [] : null };
 }
 
 async function measure({ id, image, rotation, t }: Extract<ToMeasureWorker, { do: "measure" }>): Promise<void> {
@@ -121,12 +119,10 @@ async function measure({ id, image, rotation, t }: Extract<ToMeasureWorker, { do
     // A camera has few pictures to lend and gives none while they are out.
     image.close();
     newest = picture;
-    const repeated = repeatedOutput(current, picture);
-    const output = repeated ?? nextOutput(current, picture, t);
+    const output = nextOutput(current, picture, t);
     const tookMs = performance.now() - before;
     const endsRep = current.outputs === null && output.swing.finished !== null;
-    const repeats = repeated !== null;
-    tell({ told: "measured", id, output, repeats, endsRep, brightness: meanBrightness(picture), tookMs });
+    tell({ told: "measured", id, output, endsRep, brightness: meanBrightness(picture), tookMs });
     const evidence = current.state.shaft.evidence.at(-1);
     if (current.outputs === null && evidence !== undefined) goingOver?.keep(id, evidence, output);
   } catch (error) {
@@ -134,14 +130,6 @@ async function measure({ id, image, rotation, t }: Extract<ToMeasureWorker, { do
   } finally {
     image.close();
   }
-}
-
-/** What was made of the picture before, where this one of a clip only repeats it; null where it has to be measured. */
-function repeatedOutput(current: Run, picture: Picture): StepOutput | null {
-  if (current.outputs === null) return null;
-  const { state, output: repeats } = findRepeat(current.repeats, picture);
-  current.repeats = state;
-  return repeats ? (current.outputs.at(-1) ?? null) : null;
 }
 
 function nextOutput(current: Run, picture: Picture, t: number): StepOutput {
