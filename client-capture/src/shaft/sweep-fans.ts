@@ -42,17 +42,21 @@ export const fanPivot = 0.25;
 let sums = new Float64Array(0);
 let texture = new Float64Array(0);
 let wide = 0;
+/** From where to where in `sums`, counted from a fan's middle, its inside and its two sides go: for each half width and block `spanCells` numbers. */
+let spans = new Int32Array(0);
+const spanCells = 6;
 
 /** The best fan of each direction and width, in no order; those without any evidence left out. */
 export function sweepFans(change: FanChange, look: FanLook, tuning: ShaftTuning): readonly Fan[] {
   const fans: Fan[] = [];
+  const most = layBlocks(look.torso, tuning);
   for (let i = 0; i < directions; i++) {
     const angle = (i * 2 * Math.PI) / directions;
     const sd = look.sdAcross(angle);
     const aside = look.torso * Math.min(tuning.fanAside, 2 * sd + tuning.offsetLeast);
-    const blocks = sumBlocks(change, look, angle, aside, tuning);
-    for (const half of fanHalves) {
-      const fan = bestFan(look, angle, half, aside, sd * look.torso, blocks, tuning);
+    const blocks = sumBlocks(change, look, angle, aside, most, tuning);
+    for (let width = 0; width < fanHalves.length; width++) {
+      const fan = bestFan(look, angle, width, width * most * spanCells, aside, sd * look.torso, blocks, tuning);
       if (fan !== null) fans.push(fan);
     }
   }
@@ -66,16 +70,33 @@ const startOf = (torso: number, block: number, { fanNearest }: ShaftTuning): num
 export const fanBreadth = (half: number, along: number, torso: number): number =>
   Math.max(1.5, Math.tan(half) * (along + fanPivot * torso));
 
-/** Sums what has come across each block; returns how many blocks lie inside the picture. */
+/** Works out `spans`; returns how many blocks a fan takes at most. Between inside and sides a quarter of the breadth is left out. */
+function layBlocks(torso: number, tuning: ShaftTuning): number {
+  const count = Math.max(0, Math.floor((tuning.fanReach * torso - tuning.fanNearest * torso) / blockLength));
+  const cells = fanHalves.length * count * spanCells;
+  if (spans.length < cells) spans = new Int32Array(cells);
+  let at = 0;
+  for (const half of fanHalves) {
+    for (let block = 0; block < count; block++) {
+      const breadth = fanBreadth(half, startOf(torso, block, tuning) + blockLength / 2, torso);
+      const gap = breadth + Math.max(1, 0.25 * breadth);
+      const side = gap + Math.max(2, breadth);
+      for (const edge of [-breadth, breadth, -side, -gap, gap, side]) spans[at++] = Math.round(edge + 0.5);
+    }
+  }
+  return count;
+}
+
+/** Sums what has come across each block; returns how many blocks, of `count`, lie inside the picture. */
 function sumBlocks(
   change: FanChange,
   { x, y, torso }: FanLook,
   angle: number,
   aside: number,
+  count: number,
   tuning: ShaftTuning,
 ): number {
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-  const count = Math.floor((tuning.fanReach * torso - tuning.fanNearest * torso) / blockLength);
   const widest = fanHalves.at(-1) ?? 0;
   const outermost = (along: number): number => Math.ceil(aside + 3.5 * fanBreadth(widest, along, torso) + 3);
   wide = outermost(tuning.fanReach * torso);
@@ -107,61 +128,66 @@ function sumBlocks(
   return count;
 }
 
-/** The mean of what has come in a block between two places across. */
-function meanAcross(block: number, from: number, to: number): number {
-  const [a, b] = [Math.round(from + 0.5), Math.round(to + 0.5)];
-  if (b <= a) return 0;
-  const at = block * (2 * wide + 2) + wide;
-  return ((sums[at + b] as number) - (sums[at + a] as number)) / (b - a);
-}
+/** The mean of what has come between two places of `sums`. */
+const meanBetween = (from: number, to: number): number =>
+  to > from ? ((sums[to] as number) - (sums[from] as number)) / (to - from) : 0;
 
-/** The fan of one direction and width that stands out best, bright or dark: its best run outwards, less what its place beside the hands makes unlikely. */
+/**
+ * The fan of one direction and width that stands out best, bright or dark: its best run outwards, less what its place beside the hands makes unlikely. `firstSpan`: where
+ * the width's spans begin. What can't surpass the best so far is not looked at any further.
+ */
 function bestFan(
   { x, y, torso, trust }: FanLook,
   angle: number,
-  half: number,
+  width: number,
+  firstSpan: number,
   aside: number,
   sd: number,
   blocks: number,
   tuning: ShaftTuning,
 ): Fan | null {
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+  const half = fanHalves[width] ?? 0;
   const share = blockLength / torso;
+  const most = share * tuning.fullEvidence;
   const step = Math.max(1, Math.round(Math.tan(half) * torso * 0.5));
+  const row = 2 * wide + 2;
   let best: Fan | null = null;
+  let least = 0;
   for (let offset = -Math.floor(aside / step) * step; offset <= aside; offset += step) {
     const unlikely = 2 * Math.log(1 + (offset / sd) ** 2 / 3);
     let bright = -unlikely;
     let dark = -unlikely;
     for (let block = 0; block < blocks; block++) {
+      if (Math.max(bright, dark) + (blocks - block) * most <= least) break;
       const along = startOf(torso, block, tuning) + blockLength / 2;
-      const contrast = contrastOf(block, offset, fanBreadth(half, along, torso));
+      const contrast = contrastOf(block * row + offset + wide, firstSpan + block * spanCells);
       const seen = (tuning.contrastSlope * Math.abs(contrast)) / (tuning.fanFloor + (texture[block] as number));
-      const trusted = trust(x + cos * along - sin * offset, y + sin * along + cos * offset);
-      bright += share * judged(contrast > 0 ? seen : -seen, trusted, tuning);
-      dark += share * judged(contrast < 0 ? seen : -seen, trusted, tuning);
+      let found = share * judged(seen, tuning);
+      if (found > 0) found *= trust(x + cos * along - sin * offset, y + sin * along + cos * offset);
+      const against = share * judged(-seen, tuning);
+      bright += contrast > 0 ? found : against;
+      dark += contrast < 0 ? found : against;
       if (along < tuning.fanShortest * torso) continue;
       const evidence = Math.max(bright, dark);
-      if (evidence <= (best?.evidence ?? 0)) continue;
+      if (evidence <= least) continue;
+      least = evidence;
       best = { angle, half, offset, end: along + blockLength / 2, sign: bright > dark ? 1 : -1, evidence };
     }
   }
   return best;
 }
 
-/** What a block's inside differs by from both sides, where from both in one direction; 0 otherwise. Between inside and sides a quarter of the breadth is left out. */
-function contrastOf(block: number, offset: number, breadth: number): number {
-  const gap = breadth + Math.max(1, 0.25 * breadth);
-  const side = gap + Math.max(2, breadth);
-  const inside = meanAcross(block, offset - breadth, offset + breadth);
-  const left = inside - meanAcross(block, offset - side, offset - gap);
-  const right = inside - meanAcross(block, offset + gap, offset + side);
+/** What a block's inside differs by from both sides, where from both in one direction; 0 otherwise. `middle`: where the fan's middle lies in `sums`; `span`: where its block's spans do. */
+function contrastOf(middle: number, span: number): number {
+  const at = (cell: number): number => middle + (spans[span + cell] as number);
+  const inside = meanBetween(at(0), at(1));
+  const left = inside - meanBetween(at(2), at(3));
+  const right = inside - meanBetween(at(4), at(5));
   if (left > 0 && right > 0) return Math.min(left, right);
   return left < 0 && right < 0 ? Math.max(left, right) : 0;
 }
 
-/** Evidence of a block per torso of its length; what speaks for a fan counts as far as it is trusted. */
-function judged(seen: number, trust: number, { fanZero, gapEvidence, fullEvidence }: ShaftTuning): number {
-  const evidence = Math.max(gapEvidence, Math.min(fullEvidence, seen - fanZero));
-  return evidence > 0 ? evidence * trust : evidence;
-}
+/** Evidence of a block per torso of its length. */
+const judged = (seen: number, { fanZero, gapEvidence, fullEvidence }: ShaftTuning): number =>
+  Math.max(gapEvidence, Math.min(fullEvidence, seen - fanZero));
