@@ -1,4 +1,8 @@
+import { availableParallelism } from "node:os";
 import { defineConfig } from "vitest/config";
+
+/** Left to itself the runner keeps one processor free, which of two is half. */
+const maxWorkers = availableParallelism();
 
 export default defineConfig({
   test: {
@@ -8,6 +12,7 @@ export default defineConfig({
           name: "unit",
           include: ["tests/{unit,laws,oracle,accuracy,relay}/**/*.test.ts"],
           testTimeout: 60_000,
+          maxWorkers,
         },
       },
       {

@@ -36,10 +36,8 @@ export function keyPath(knots: readonly Knot[]): KeyPath {
   const channels = Object.keys(first.pose) as Channel[];
   const jets = new Map(channels.map((channel) => [channel, channelJets(knots, times, channel)]));
 
-  const jetAt = (channel: Channel, t: number): Jet => {
+  const jetAt = (channel: Channel, piece: number, held: number): Jet => {
     const own = jets.get(channel) ?? [];
-    const held = Math.min(last.t, Math.max(first.t, t));
-    const piece = pieceOf(times, held);
     const from = own[piece];
     const to = own[piece + 1];
     if (!from || !to) throw new RangeError(`keyPath: no channel ${channel}`);
@@ -48,8 +46,14 @@ export function keyPath(knots: readonly Knot[]): KeyPath {
   };
   return {
     duration: last.t - first.t,
-    at: (t) => Object.fromEntries(channels.map((channel) => [channel, jetAt(channel, t).value])) as unknown as KeyPose,
-    rate: (channel, t) => (t < first.t || t > last.t ? 0 : jetAt(channel, t).rate),
+    at(t) {
+      const held = Math.min(last.t, Math.max(first.t, t));
+      const piece = pieceOf(times, held);
+      const pose: Partial<Record<Channel, number>> = {};
+      for (const channel of channels) pose[channel] = jetAt(channel, piece, held).value;
+      return pose as KeyPose;
+    },
+    rate: (channel, t) => (t < first.t || t > last.t ? 0 : jetAt(channel, pieceOf(times, t), t).rate),
   };
 }
 

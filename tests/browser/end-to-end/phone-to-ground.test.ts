@@ -191,12 +191,13 @@ describe("from the phone's picture to the ground screen", () => {
     await renderY4m(rehearsals, { ...filmed, camera: "demo", flatToSteep: 1 });
     const { phone, ground } = await openPages(film);
     await startCamera(phone);
+    // While the phone has not begun to read: both pages share one machine here, and what the ground screen shows hardly stands still then.
+    await ground.locator("[data-screen=set-up] [data-main]").click({ timeout: 120_000 });
     await press(phone, "Read, at: Range");
     await screen(phone, "live");
     await setSticks(phone);
     // Written over what is there: Chromium reads on in the file that it has open.
     await pipeline(createReadStream(rehearsals), createWriteStream(film, { flags: "r+" }));
-    await ground.locator("[data-screen=set-up] [data-main]").click({ timeout: 120_000 });
     const said = await watchGround(ground);
     const { buttBack, buttDown } = placesOf(1);
     // While the club moves the word follows it; when it has passed the checkpoint the word stands for a while.

@@ -5,7 +5,7 @@ import type { Vector } from "@overcue/shared-geometry/vector";
 import { bodyPieces, type Dress } from "../golfer/body-pieces.ts";
 import { gaussian, type Random } from "../random.ts";
 import { pixelsPerMetre, see, seeDirection, type View, type ViewDirection } from "../view.ts";
-import { isHidden } from "./is-hidden.ts";
+import { hiddenBehind } from "./hidden-behind.ts";
 import { landmarkPlaces } from "./landmark-places.ts";
 import type { PoseErrors } from "./pose-errors.ts";
 
@@ -72,7 +72,7 @@ function poseOf(
   random: Random,
 ): Body {
   const pose = motion.at((t - errors.smoothingMs) / 1000);
-  const pieces = bodyPieces(pose, dress);
+  const isHidden = hiddenBehind(view, bodyPieces(pose, dress));
   const places = landmarkPlaces(pose, view.camera.handed);
   const leftHip = places[landmarkIndex.leftHip] ?? { x: 0, y: 0, z: 0 };
   const rightHip = places[landmarkIndex.rightHip] ?? leftHip;
@@ -84,7 +84,7 @@ function poseOf(
   const landmarks: Body["landmarks"][number][] = [];
   const world: Body["world"][number][] = [];
   places.forEach((place, index) => {
-    const hidden = isHidden(view, place, pieces);
+    const hidden = isHidden(place);
     const hand = handLandmarks.has(index);
     const sd = hand ? (hidden ? errors.hiddenWrist : errors.wrist) : hidden ? 2 * errors.joint : errors.joint;
     const source = hand ? landmarkIndex.leftWrist + ((index - landmarkIndex.leftWrist) % 2) : index;

@@ -6,7 +6,7 @@ import { imagePoint } from "@overcue/shared-geometry/point";
 import { normalBelow } from "@overcue/shared-geometry/normal-probability";
 import { milliseconds, pixels, radians, radiansPerSecond, type Milliseconds } from "@overcue/shared-geometry/units";
 import { bodyPieces } from "../golfer/body-pieces.ts";
-import { isHidden } from "../pose/is-hidden.ts";
+import { hiddenBehind } from "../pose/hidden-behind.ts";
 import { simulatePoses } from "../pose/simulate-poses.ts";
 import { gaussian, namedRandom, type Random } from "../random.ts";
 import { truthInPicture } from "../truth-in-picture.ts";
@@ -41,8 +41,8 @@ export function* simulateSightings(session: PracticeSession, errors: SightErrors
     const t = scene.fromMs + index * step;
     wander(off, step, errors, random);
     const truth = truthInPicture(motion, view, t, scene.readOutMs, scene.bowAtFullSpeed);
-    const pieces = bodyPieces(motion.at(t / 1000), scene.dress);
-    const shown = visibleShaft(motion, view, t, scene.bowAtFullSpeed, (place) => isHidden(view, place, pieces));
+    const isHidden = hiddenBehind(view, bodyPieces(motion.at(t / 1000), scene.dress));
+    const shown = visibleShaft(motion, view, t, scene.bowAtFullSpeed, isHidden);
     const shaft = truth === null ? lost(t, "no-line-found") : sightOf(session, view, truth, shown, errors, off, random);
     yield { index, t: milliseconds(t), shaft, body: poses.answerAt(t), truth, ...shown };
   }
