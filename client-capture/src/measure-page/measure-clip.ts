@@ -21,8 +21,8 @@ export interface MeasuredClip {
 
 /**
  * Every frame of a clip through the measuring stages, and one in `posesEvery` through the pose model. The pose of the next frame is found while the
- * shaft of this one is searched, each in its worker. A frame that fails is counted and the clip goes on; one that repeats the frame before it is neither
- * measured nor shown to the model, whose landmarks trail behind where they are looked for twice in one place.
+ * shaft of this one is searched, each in its worker. A frame that fails is counted and the clip goes on; one that repeats the frame before it is not
+ * measured, nor shown to a model that sees every frame, whose landmarks trail behind where they are looked for twice in one place.
  */
 export async function measureClip(
   source: FrameSource,
@@ -43,14 +43,10 @@ export async function measureClip(
 
   for (let frame = await source.next(); frame !== null; frame = await source.next()) {
     const { image, rotation, captureTime, index } = frame;
-    if (await repeatFinder.repeats(image, rotation)) {
-      image.close();
-      await underWay;
-      frames.push({ t: captureTime, measured: measured > 0 ? measured - 1 : null });
-      onFrame(frames.length);
-      continue;
-    }
-    if (seen++ % posesEvery === 0) {
+    const repeats = await repeatFinder.repeats(image, rotation);
+    const asked = seen++ % posesEvery === 0;
+    // A model that is asked now and then, as a phone's is, is asked in its turn whatever there is to see.
+    if (asked && !(repeats && posesEvery === 1)) {
       try {
         const copy = "displayWidth" in image ? image.clone() : await createImageBitmap(image);
         const answer = await pose.find(copy, rotation, captureTime);
@@ -61,6 +57,12 @@ export async function measureClip(
       }
     }
     await underWay;
+    if (repeats) {
+      image.close();
+      frames.push({ t: captureTime, measured: measured > 0 ? measured - 1 : null });
+      onFrame(frames.length);
+      continue;
+    }
     measure.tellBody(body);
     underWay = measure.measure(image, rotation, captureTime).then(
       ({ tookMs }) => {
