@@ -43,10 +43,9 @@ export async function measureClip(
 
   for (let frame = await source.next(); frame !== null; frame = await source.next()) {
     const { image, rotation, captureTime, index } = frame;
-    const repeats = await repeatFinder.repeats(image, rotation);
-    const asked = seen++ % posesEvery === 0;
+    const repeats = await repeatFinder.repeats(frame);
     // A model that is asked now and then, as a phone's is, is asked in its turn whatever there is to see.
-    if (asked && !(repeats && posesEvery === 1)) {
+    if (posesEvery === 1 ? !repeats : seen++ % posesEvery === 0) {
       try {
         const copy = "displayWidth" in image ? image.clone() : await createImageBitmap(image);
         const answer = await pose.find(copy, rotation, captureTime);
@@ -57,9 +56,9 @@ export async function measureClip(
       }
     }
     await underWay;
-    if (repeats) {
+    if (repeats && measured > 0) {
       image.close();
-      frames.push({ t: captureTime, measured: measured > 0 ? measured - 1 : null });
+      frames.push({ t: captureTime, measured: measured - 1 });
       onFrame(frames.length);
       continue;
     }

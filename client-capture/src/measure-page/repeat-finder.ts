@@ -1,3 +1,4 @@
+import type { CapturedFrame } from "../frames/frame-source.ts";
 import { findRepeat, startRepeats } from "../picture/find-repeats.ts";
 import { PictureReader } from "../workers/picture-reader.ts";
 
@@ -7,7 +8,7 @@ export class RepeatFinder {
   #state = startRepeats;
 
   /** Whether this frame repeats the one before; one that can't be read does not. The image stays the caller's to close. */
-  async repeats(image: VideoFrame | ImageBitmap, rotation: 0 | 90 | 180 | 270): Promise<boolean> {
+  async repeats({ image, rotation }: CapturedFrame): Promise<boolean> {
     try {
       const { state, output } = findRepeat(this.#state, await this.#reader.read(image, rotation));
       this.#state = state;

@@ -49,15 +49,17 @@ const spanCells = 6;
 /** The best fan of each direction and width, in no order; those without any evidence left out. */
 export function sweepFans(change: FanChange, look: FanLook, tuning: ShaftTuning): readonly Fan[] {
   const fans: Fan[] = [];
-  const most = layBlocks(look.torso, tuning);
+  const mostBlocks = layBlocks(look.torso, tuning);
   for (let i = 0; i < directions; i++) {
     const angle = (i * 2 * Math.PI) / directions;
     const sd = look.sdAcross(angle);
     const aside = look.torso * Math.min(tuning.fanAside, 2 * sd + tuning.offsetLeast);
-    const blocks = sumBlocks(change, look, angle, aside, most, tuning);
-    for (let width = 0; width < fanHalves.length; width++) {
-      const fan = bestFan(look, angle, width, width * most * spanCells, aside, sd * look.torso, blocks, tuning);
+    const blocks = sumBlocks(change, look, angle, aside, mostBlocks, tuning);
+    let firstSpan = 0;
+    for (const half of fanHalves) {
+      const fan = bestFan(look, angle, half, firstSpan, aside, sd * look.torso, blocks, tuning);
       if (fan !== null) fans.push(fan);
+      firstSpan += mostBlocks * spanCells;
     }
   }
   return fans;
@@ -139,7 +141,7 @@ const meanBetween = (from: number, to: number): number =>
 function bestFan(
   { x, y, torso, trust }: FanLook,
   angle: number,
-  width: number,
+  half: number,
   firstSpan: number,
   aside: number,
   sd: number,
@@ -147,19 +149,18 @@ function bestFan(
   tuning: ShaftTuning,
 ): Fan | null {
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-  const half = fanHalves[width] ?? 0;
   const share = blockLength / torso;
   const most = share * tuning.fullEvidence;
   const step = Math.max(1, Math.round(Math.tan(half) * torso * 0.5));
   const row = 2 * wide + 2;
   let best: Fan | null = null;
-  let least = 0;
   for (let offset = -Math.floor(aside / step) * step; offset <= aside; offset += step) {
     const unlikely = 2 * Math.log(1 + (offset / sd) ** 2 / 3);
     let bright = -unlikely;
     let dark = -unlikely;
     for (let block = 0; block < blocks; block++) {
-      if (Math.max(bright, dark) + (blocks - block) * most <= least) break;
+      const toBeat = best?.evidence ?? 0;
+      if (Math.max(bright, dark) + (blocks - block) * most <= toBeat) break;
       const along = startOf(torso, block, tuning) + blockLength / 2;
       const contrast = contrastOf(block * row + offset + wide, firstSpan + block * spanCells);
       const seen = (tuning.contrastSlope * Math.abs(contrast)) / (tuning.fanFloor + (texture[block] as number));
@@ -170,8 +171,7 @@ function bestFan(
       dark += contrast < 0 ? found : against;
       if (along < tuning.fanShortest * torso) continue;
       const evidence = Math.max(bright, dark);
-      if (evidence <= least) continue;
-      least = evidence;
+      if (evidence <= toBeat) continue;
       best = { angle, half, offset, end: along + blockLength / 2, sign: bright > dark ? 1 : -1, evidence };
     }
   }

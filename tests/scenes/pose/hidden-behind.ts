@@ -1,15 +1,13 @@
-import { pixelsPerMetre, see, type View } from "../view.ts";
-import type { Vector } from "@overcue/shared-geometry/vector";
+import { pixelsPerMetre, see, type Seen, type View } from "../view.ts";
 import type { Piece } from "../golfer/piece.ts";
 
-/** Tells of a point whether a piece of the body stands clearly (8 cm) in front of it as the camera sees it. */
-export function hiddenBehind(view: View, pieces: readonly Piece[]): (point: Vector) => boolean {
+/** Tells of a point that is seen whether a piece of the body stands clearly (8 cm) in front of it as the camera sees it. */
+export function hiddenBehind(view: View, pieces: readonly Piece[]): (seen: Seen) => boolean {
   const soft = pieces
     .filter(({ material }) => material.make === "soft")
     .map(({ a, b, radiusA, radiusB }) => ({ a: see(view, a), b: see(view, b), radiusA, radiusB }));
-  return (point) => {
-    const seen = see(view, point);
-    return soft.some(({ a, b, radiusA, radiusB }) => {
+  return (seen) =>
+    soft.some(({ a, b, radiusA, radiusB }) => {
       const alongX = b.x - a.x;
       const alongY = b.y - a.y;
       const square = alongX * alongX + alongY * alongY;
@@ -21,5 +19,4 @@ export function hiddenBehind(view: View, pieces: readonly Piece[]): (point: Vect
         Math.hypot(seen.x - a.x - share * alongX, seen.y - a.y - share * alongY) / pixelsPerMetre(view, depth);
       return away < radius && depth - Math.sqrt(radius * radius - away * away) < seen.depth - 0.08;
     });
-  };
 }

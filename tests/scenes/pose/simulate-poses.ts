@@ -84,13 +84,13 @@ function poseOf(
   const landmarks: Body["landmarks"][number][] = [];
   const world: Body["world"][number][] = [];
   places.forEach((place, index) => {
-    const hidden = isHidden(place);
+    const seen = see(view, place);
+    const hidden = isHidden(seen);
     const hand = handLandmarks.has(index);
     const sd = hand ? (hidden ? errors.hiddenWrist : errors.wrist) : hidden ? 2 * errors.joint : errors.joint;
     const source = hand ? landmarkIndex.leftWrist + ((index - landmarkIndex.leftWrist) % 2) : index;
     const off = (axis: number): number =>
       sd * (wander[source * 3 + axis] ?? 0) + (hand ? errors.jitter : errors.jitter / 2) * gaussian(random);
-    const seen = see(view, place);
     const size = pixelsPerMetre(view, seen.depth);
     const [dx, dy, dz] = [off(0), off(1), off(2)];
     const visibility = hidden ? 0.02 + 0.48 * random() ** 2 : 0.85 + 0.145 * random();

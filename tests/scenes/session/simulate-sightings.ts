@@ -42,7 +42,7 @@ export function* simulateSightings(session: PracticeSession, errors: SightErrors
     wander(off, step, errors, random);
     const truth = truthInPicture(motion, view, t, scene.readOutMs, scene.bowAtFullSpeed);
     const isHidden = hiddenBehind(view, bodyPieces(motion.at(t / 1000), scene.dress));
-    const shown = visibleShaft(motion, view, t, scene.bowAtFullSpeed, isHidden);
+    const shown = visibleShaft(motion, view, t, scene.bowAtFullSpeed, (_, seen) => isHidden(seen));
     const shaft = truth === null ? lost(t, "no-line-found") : sightOf(session, view, truth, shown, errors, off, random);
     yield { index, t: milliseconds(t), shaft, body: poses.answerAt(t), truth, ...shown };
   }
