@@ -3,6 +3,7 @@ import { createServer, type IncomingMessage, type Server } from "node:http";
 import { extname, join, normalize } from "node:path";
 import type { Page } from "playwright-core";
 import { build } from "vite";
+import { WebSocketServer, type WebSocket } from "ws";
 import { launchChromium } from "../chromium.ts";
 
 const root = join(import.meta.dirname, "../../..");
@@ -15,7 +16,7 @@ export interface OpenDemoPage {
 }
 
 /** Builds the demo golfer's test page, serves it on loopback and opens it in Chromium. `takePicture` gets what the page sends. */
-export async function openDemoPage(takePicture: (bytes: Buffer) => Promise<void> | void): Promise<OpenDemoPage> {
+export async function openDemoPage(takePicture: TakePicture): Promise<OpenDemoPage> {
   await build({
     root: join(import.meta.dirname, "page"),
     base: "./",
@@ -23,9 +24,12 @@ export async function openDemoPage(takePicture: (bytes: Buffer) => Promise<void>
     build: { outDir: built, emptyOutDir: true, target: "es2022", chunkSizeWarningLimit: 2000 },
   });
   const server = createServer((request, response) => {
-    void answer(request, takePicture).then(({ status, type, body }) => {
+    void answer(request).then(({ status, type, body }) => {
       response.writeHead(status, { "content-type": type }).end(body);
     });
+  });
+  new WebSocketServer({ server, perMessageDeflate: false }).on("connection", (socket) => {
+    socket.on("message", (picture: Buffer) => void take(socket, picture, takePicture));
   });
   const port = await listen(server);
   const browser = await launchChromium();
@@ -45,20 +49,26 @@ export async function openDemoPage(takePicture: (bytes: Buffer) => Promise<void>
   return { page, close };
 }
 
+type TakePicture = (bytes: Buffer) => Promise<void> | void;
+
+/** Answers when the picture has been taken; the page waits for that before it sends the next. */
+async function take(socket: WebSocket, picture: Buffer, takePicture: TakePicture): Promise<void> {
+  try {
+    await takePicture(picture);
+    socket.send("taken");
+  } catch (error) {
+    socket.close(1011, String(error).slice(0, 100));
+  }
+}
+
 interface Answer {
   readonly status: number;
   readonly type: string;
   readonly body: Buffer | string;
 }
 
-async function answer(request: IncomingMessage, takePicture: (bytes: Buffer) => Promise<void> | void): Promise<Answer> {
+async function answer(request: IncomingMessage): Promise<Answer> {
   const { pathname } = new URL(request.url ?? "/", "http://127.0.0.1");
-  if (request.method === "POST") {
-    const parts: Buffer[] = [];
-    for await (const part of request as AsyncIterable<Buffer>) parts.push(part);
-    await takePicture(Buffer.concat(parts));
-    return { status: 200, type: "text/plain", body: "" };
-  }
   try {
     const body = await readFile(join(built, normalize(pathname)));
     return { status: 200, type: kinds[extname(pathname)] ?? "application/octet-stream", body };

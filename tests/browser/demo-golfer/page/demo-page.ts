@@ -18,6 +18,7 @@ import { metres, pixels, radians } from "@overcue/shared-geometry/units";
 import type { DemoShow } from "../demo-show.ts";
 import { clipRecorder } from "./clip-recorder.ts";
 import { i420FromRgba } from "./i420-from-rgba.ts";
+import { post } from "./post.ts";
 
 export interface ShownFrame {
   readonly captureTime: number;
@@ -81,7 +82,7 @@ const page: DemoPage = {
   },
   async send() {
     if (!kept) throw new Error("no picture yet");
-    await fetch("/picture", { method: "POST", body: i420FromRgba(kept.data, kept.width, kept.height) });
+    await post(i420FromRgba(kept.data, kept.width, kept.height));
   },
   async record(times) {
     let recorder: Awaited<ReturnType<typeof clipRecorder>> | null = null;
@@ -97,7 +98,7 @@ const page: DemoPage = {
       image.close();
     }
     if (recorder === null) throw new Error("the show has no picture");
-    await fetch("/picture", { method: "POST", body: await recorder.finish() });
+    await post(await recorder.finish());
     return { frames, codec: recorder.codec };
   },
   checkpoints: () => source?.checkpoints ?? [],
