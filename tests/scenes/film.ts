@@ -27,7 +27,7 @@ import { visibleShaft } from "./visible-shaft.ts";
 import type { Seen, View } from "./view.ts";
 
 /** One exposure. */
-interface Shot {
+export interface Shot {
   readonly picture: Picture;
   readonly view: View;
   readonly visible: number;

@@ -1,6 +1,6 @@
 import type { Body } from "@overcue/client-capture/pipeline/body";
 import type { DemoTruth } from "@overcue/client-capture/demo-motion/demo-truth";
-import { demoMotion, type DemoMotion } from "@overcue/client-capture/demo-motion/demo-motion";
+import { demoMotion } from "@overcue/client-capture/demo-motion/demo-motion";
 import type { Picture } from "@overcue/client-capture/picture/picture";
 import { milliseconds, type Milliseconds } from "@overcue/shared-geometry/units";
 import { makeFilm, type Film } from "./film.ts";
@@ -26,14 +26,16 @@ export interface SceneFrame {
   readonly body: Body | null;
 }
 
-/** The pictures of a scene, one after the other, each painted when it is asked for. The same settings and seed give the same bytes. */
-export function* renderScene(settings: SceneSettings, seed: number): Generator<SceneFrame> {
+/**
+ * The pictures of a scene, one after the other, each painted when it is asked for. The same settings and seed give the same bytes. `film`: from `filmOf`
+ * the same scene, whoever watches the golfer.
+ */
+export function* renderScene(
+  settings: SceneSettings,
+  seed: number,
+  film = filmOf(settings, seed),
+): Generator<SceneFrame> {
   const motion = demoMotion(settings.plan);
-  const film = makeFilm(settings, motion, seed);
-  yield* filmFrames(settings, motion, film, seed);
-}
-
-function* filmFrames(settings: SceneSettings, motion: DemoMotion, film: Film, seed: number): Generator<SceneFrame> {
   const still: View = { camera: settings.camera, shiftX: 0, shiftY: 0 };
   const poses = simulatePoses(
     motion,
@@ -59,3 +61,6 @@ function* filmFrames(settings: SceneSettings, motion: DemoMotion, film: Film, se
     };
   }
 }
+
+export const filmOf = (settings: SceneSettings, seed: number): Film =>
+  makeFilm(settings, demoMotion(settings.plan), seed);

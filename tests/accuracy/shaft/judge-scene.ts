@@ -3,7 +3,8 @@ import { smoothShaft } from "@overcue/client-capture/shaft/smooth-shaft";
 import type { RodColour } from "@overcue/client-capture/shaft/rod-likeness";
 import { startShaftTracker, trackShaft } from "@overcue/client-capture/shaft/track-shaft";
 import { milliseconds, radians } from "@overcue/shared-geometry/units";
-import { renderScene, type SceneFrame } from "../../scenes/render-scene.ts";
+import type { Film } from "../../scenes/film.ts";
+import { filmOf, renderScene, type SceneFrame } from "../../scenes/render-scene.ts";
 import type { SceneSettings } from "../../scenes/scene-settings.ts";
 import { factOf } from "./findable.ts";
 import type { HoughFinder } from "./hough-lines.ts";
@@ -27,6 +28,8 @@ export interface JudgeOptions {
   readonly effort: "live" | "leisure";
   /** What is known of the rod's colour beforehand. */
   readonly rodColour: RodColour | null;
+  /** The scene's pictures, where they are shown more than once; left out: painted as they are asked for. */
+  readonly film?: Film;
   /** What becomes of the pictures before they are shown: a clip is coded. Left out: nothing. */
   readonly through?: (frames: Iterable<SceneFrame>) => AsyncIterable<SceneFrame>;
 }
@@ -43,7 +46,7 @@ export async function judgeScene(settings: SceneSettings, seed: number, options:
     lagged: true,
     rodAlong: settings.club.rod !== null,
   });
-  const frames = renderScene(settings, seed);
+  const frames = renderScene(settings, seed, options.film ?? filmOf(settings, seed));
   for await (const frame of options.through?.(frames) ?? frames) {
     if (frame.index >= options.mostFrames) break;
     const fact = factOf(frame);

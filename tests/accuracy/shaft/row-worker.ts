@@ -1,26 +1,41 @@
 import { parentPort } from "node:worker_threads";
 import { codeAsH264 } from "../../scenes/sensor/code-as-h264.ts";
+import type { Film } from "../../scenes/film.ts";
+import { keepShots } from "../../scenes/keep-shots.ts";
+import { filmOf } from "../../scenes/render-scene.ts";
 import { bitsOf, effortOf, isTapped, sceneOfRow, type RowName } from "./rows.ts";
 import { loadHoughFinder } from "./hough-lines.ts";
 import { judgeScene, type Tallies } from "./judge-scene.ts";
 import { tapRod } from "./tap-rod.ts";
 
-/** A scene to judge, sent to the worker; the answer is its tallies. */
+/** A scene to judge, sent to the worker, for each of the rows that show it; the answer is its tallies in each. */
 export interface Task {
-  readonly name: RowName;
+  readonly names: readonly RowName[];
   readonly seed: number;
 }
+export type Answer = readonly (readonly [RowName, Tallies])[];
 
 const port = parentPort;
 if (!port) throw new Error("row-worker.ts runs as a worker of run.run.ts");
 const hough = await loadHoughFinder();
 port.on("message", (task: Task) => {
-  void judge(task).then((tallies) => {
-    port.postMessage(tallies);
+  void judgeRowsOf(task).then((answer) => {
+    port.postMessage(answer);
   });
 });
 
-async function judge({ name, seed }: Task): Promise<Tallies> {
+async function judgeRowsOf({ names, seed }: Task): Promise<Answer> {
+  const [first] = names;
+  if (first === undefined) return [];
+  const film = filmOf(sceneOfRow(first, seed), seed);
+  // One tap is a picture more.
+  const shown = names.length > 1 || isTapped(first) ? keepShots(film) : film;
+  const answer: [RowName, Tallies][] = [];
+  for (const name of names) answer.push([name, await judge(name, seed, shown)]);
+  return answer;
+}
+
+async function judge(name: RowName, seed: number, film: Film): Promise<Tallies> {
   const scene = sceneOfRow(name, seed);
   const { width, height } = scene.camera;
   const bitsPerSecond = bitsOf(name);
@@ -30,7 +45,8 @@ async function judge({ name, seed }: Task): Promise<Tallies> {
     clock: () => performance.now(),
     mostFrames: Infinity,
     effort: effortOf(name),
-    rodColour: isTapped(name) ? tapRod(scene, seed) : null,
+    rodColour: isTapped(name) ? tapRod(scene, seed, film) : null,
+    film,
     ...(bitsPerSecond === null ? {} : { through: (frames) => codeAsH264(frames, { ...settings, bitsPerSecond }) }),
   });
 }

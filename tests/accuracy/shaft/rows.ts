@@ -46,10 +46,13 @@ export const effortOf = (name: RowName): "live" | "leisure" => (isClip(name) ? "
 /** Bits a second that a clip takes as it is sent on by message: common practice, no source; null where nothing is coded. */
 export const bitsOf = (name: RowName): number | null => (name === codedRow ? 2_000_000 : null);
 
+/** Whose scenes a row shows. */
+export const conditionOf = (name: RowName): ConditionName =>
+  name === tappedRow ? "slow+rod" : name === clipRow ? "full 30 1/120" : name === codedRow ? "flow 60" : name;
+
 /** The scene of a row that this seed draws. In a clip each picture waits for its own pose; poses come eight a picture here, so that the newest is hardly older. */
 export function sceneOfRow(name: RowName, seed: number): SceneSettings {
-  if (name === tappedRow) return sceneOf("slow+rod", seed);
-  if (!isClip(name)) return sceneOf(name, seed);
-  const scene = sceneOf(name === clipRow ? "full 30 1/120" : "flow 60", seed);
+  const scene = sceneOf(conditionOf(name), seed);
+  if (!isClip(name)) return scene;
   return { ...scene, pose: { ...scene.pose, perSecond: 8 * scene.framesPerSecond, delayMs: 0 } };
 }

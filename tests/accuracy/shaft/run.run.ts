@@ -35,7 +35,7 @@ const seedsOf = (name: RowName): readonly number[] => {
 };
 const tasks = wanted.flatMap((name) => seedsOf(name).map((seed) => ({ name, seed })));
 const rows = await judgeRows(tasks, Math.min(Number(values.workers), tasks.length), (done, of, task) => {
-  process.stderr.write(`\r${done}/${of} scenes, last ${task.name} ${task.seed}        `);
+  process.stderr.write(`\r${done}/${of} scenes, last ${task.names.join(", ")} ${task.seed}        `);
 });
 process.stderr.write("\n");
 const lines: Line[] = wanted.flatMap((name) => {

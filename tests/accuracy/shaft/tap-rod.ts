@@ -2,7 +2,7 @@ import { learnRodColour } from "@overcue/client-capture/shaft/learn-rod-colour";
 import type { RodColour } from "@overcue/client-capture/shaft/rod-likeness";
 import { imagePoint } from "@overcue/shared-geometry/point";
 import { gaussian, namedRandom } from "../../scenes/random.ts";
-import { renderScene } from "../../scenes/render-scene.ts";
+import { filmOf, renderScene } from "../../scenes/render-scene.ts";
 import type { SceneSettings } from "../../scenes/scene-settings.ts";
 
 /** How far a finger is off the rod each way, one standard deviation, picture heights. */
@@ -13,9 +13,9 @@ const alongShaft = 0.35;
 const taps = 3;
 
 /** What the phone learns of the rod's colour before the rep: from a tap on the scene's first picture, null where nothing was learned in all of them. The same settings and seed give the same tap. */
-export function tapRod(settings: SceneSettings, seed: number): RodColour | null {
+export function tapRod(settings: SceneSettings, seed: number, film = filmOf(settings, seed)): RodColour | null {
   const random = namedRandom(seed, `${settings.name} tap`);
-  const first = renderScene(settings, seed).next();
+  const first = renderScene(settings, seed, film).next();
   if (first.done === true || first.value.truth === null) return null;
   const { picture, truth } = first.value;
   const { gripInPicture: grip, headInPicture: head } = truth;
