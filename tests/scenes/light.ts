@@ -15,13 +15,12 @@ export interface Light {
 
 /** Light on a matt surface with unit normal n, by red, green and blue into `out`. */
 export function lightOn(light: Light, nx: number, ny: number, nz: number, out: Float64Array): void {
-  const [sx, sy, sz] = light.towardsSun;
-  const facing = Math.max(0, nx * sx + ny * sy + nz * sz);
-  const [ux, uy, uz] = light.towardsSky;
-  const up = 0.5 + 0.5 * (nx * ux + ny * uy + nz * uz);
-  out[0] = light.sun[0] * facing + light.bounce[0] + (light.sky[0] - light.bounce[0]) * up;
-  out[1] = light.sun[1] * facing + light.bounce[1] + (light.sky[1] - light.bounce[1]) * up;
-  out[2] = light.sun[2] * facing + light.bounce[2] + (light.sky[2] - light.bounce[2]) * up;
+  const { towardsSun, towardsSky, sun, sky, bounce } = light;
+  const facing = Math.max(0, nx * towardsSun[0] + ny * towardsSun[1] + nz * towardsSun[2]);
+  const up = 0.5 + 0.5 * (nx * towardsSky[0] + ny * towardsSky[1] + nz * towardsSky[2]);
+  out[0] = sun[0] * facing + bounce[0] + (sky[0] - bounce[0]) * up;
+  out[1] = sun[1] * facing + bounce[1] + (sky[1] - bounce[1]) * up;
+  out[2] = sun[2] * facing + bounce[2] + (sky[2] - bounce[2]) * up;
 }
 
 /** What a surface with normal n shows of its surroundings, seen straight on; `shine` is the sharpness of the sun's image in it. */

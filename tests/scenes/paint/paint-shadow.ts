@@ -32,6 +32,9 @@ export function paintShadow(
     const inverse = square > 1e-9 ? 1 / square : 0;
     const right = Math.min(within.right - 1, Math.ceil(span[1] ?? 0));
     for (let column = Math.max(within.left, Math.floor(span[0] ?? 0)); column <= right; column++) {
+      const pixel = row * width + column;
+      const before = mask[pixel] ?? 0;
+      if (before === 1) continue;
       const px = column + 0.5 - ax;
       const py = y - ay;
       const share = Math.min(1, Math.max(0, (px * alongX + py * alongY) * inverse));
@@ -41,8 +44,7 @@ export function paintShadow(
       const radius = sweep.radiusA + share * (sweep.radiusB - sweep.radiusA);
       const thin = Math.min(1, radius / soft);
       const lost = Math.min(1, Math.max(0, (radius - away) / (2 * soft) + 0.5)) * thin;
-      const pixel = row * width + column;
-      if (lost > (mask[pixel] ?? 0)) mask[pixel] = lost;
+      if (lost > before) mask[pixel] = lost;
     }
   }
 }

@@ -43,16 +43,16 @@ export function quantiseBlocks(plane: Float32Array, stride: number, within: Rect
 
 function quantiseBlock(plane: Float32Array, stride: number, start: number, steps: Float32Array): void {
   for (let row = 0; row < 8; row++) {
-    for (let column = 0; column < 8; column++) {
-      block[row * 8 + column] = (plane[start + row * stride + column] ?? 0) - 128;
-    }
+    const from = start + row * stride;
+    for (let column = 0; column < 8; column++) block[row * 8 + column] = (plane[from + column] ?? 0) - 128;
   }
   forwardRows(block, half);
   forwardRows(half, block);
   let kept = 0;
   for (let index = 0; index < 64; index++) {
     const step = steps[index] ?? 1;
-    const level = Math.round((block[index] ?? 0) / step);
+    // Halves go up; most levels of a block are nought and are told by that.
+    const level = Math.floor((block[index] ?? 0) / step + 0.5);
     if (level !== 0) kept = index;
     block[index] = level * step;
   }
@@ -82,14 +82,17 @@ function forwardRows(from: Float32Array, to: Float32Array): void {
     const d1 = (from[at + 1] ?? 0) - (from[at + 6] ?? 0);
     const d2 = (from[at + 2] ?? 0) - (from[at + 5] ?? 0);
     const d3 = (from[at + 3] ?? 0) - (from[at + 4] ?? 0);
-    for (let wave = 0; wave < 8; wave++) {
-      const c = wave * 8;
-      const c0 = cosines[c] ?? 0;
-      const c1 = cosines[c + 1] ?? 0;
-      const c2 = cosines[c + 2] ?? 0;
-      const c3 = cosines[c + 3] ?? 0;
-      to[wave * 8 + row] =
-        (wave & 1) === 0 ? c0 * s0 + c1 * s1 + c2 * s2 + c3 * s3 : c0 * d0 + c1 * d1 + c2 * d2 + c3 * d3;
+    for (let wave = 0; wave < 64; wave += 16) {
+      to[wave + row] =
+        (cosines[wave] ?? 0) * s0 +
+        (cosines[wave + 1] ?? 0) * s1 +
+        (cosines[wave + 2] ?? 0) * s2 +
+        (cosines[wave + 3] ?? 0) * s3;
+      to[wave + 8 + row] =
+        (cosines[wave + 8] ?? 0) * d0 +
+        (cosines[wave + 9] ?? 0) * d1 +
+        (cosines[wave + 10] ?? 0) * d2 +
+        (cosines[wave + 11] ?? 0) * d3;
     }
   }
 }

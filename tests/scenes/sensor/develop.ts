@@ -45,12 +45,14 @@ export function develop(
   within: Rectangle,
 ): void {
   const { settings, curve, coded } = sensor;
+  const { veil } = settings;
+  const clear = 1 - veil;
   const { width, height } = planes;
   blurLight(light, sensor.work, coded, width, within, settings.blur);
   for (let row = within.top; row < within.bottom; row++) {
     const gain = settings.gain * (lampAt[row] ?? 1);
     for (let at = (row * width + within.left) * 3; at < (row * width + within.right) * 3; at++) {
-      coded[at] = toneOf(curve, gain * (coded[at] ?? 0) * (1 - settings.veil) + settings.veil);
+      coded[at] = toneOf(curve, gain * (coded[at] ?? 0) * clear + veil);
     }
   }
   splitColour(coded, planes, within);

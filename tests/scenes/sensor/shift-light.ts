@@ -20,14 +20,15 @@ export function shiftLight(
   const across = margin - shiftX - left;
   const down = margin - shiftY - top;
   const { rgb } = background;
-  for (let row = 0; row < canvas.height; row++) {
+  const length = canvas.width * 3;
+  const upper = new Float64Array(length);
+  for (let row = 0; row <= canvas.height; row++) {
     let from = ((row + top) * background.width + left) * 3;
-    let below = from + background.width * 3;
-    let to = row * canvas.width * 3;
-    for (const end = to + canvas.width * 3; to < end; to++, from++, below++) {
-      const upper = (rgb[from] ?? 0) + across * ((rgb[from + 3] ?? 0) - (rgb[from] ?? 0));
-      const lower = (rgb[below] ?? 0) + across * ((rgb[below + 3] ?? 0) - (rgb[below] ?? 0));
-      out[to] = upper + down * (lower - upper);
+    let to = (row - 1) * length;
+    for (let at = 0; at < length; at++, from++, to++) {
+      const lower = (rgb[from] ?? 0) + across * ((rgb[from + 3] ?? 0) - (rgb[from] ?? 0));
+      if (row > 0) out[to] = (upper[at] ?? 0) + down * (lower - (upper[at] ?? 0));
+      upper[at] = lower;
     }
   }
   return out;

@@ -12,23 +12,24 @@ export function splitColour(coded: Float32Array, planes: Planes, within: Rectang
     }
   }
   for (let row = within.top; row < within.bottom; row += 2) {
+    // The last row and column of an odd picture stand for their neighbours too.
+    const down = row + 1 < within.bottom ? width : 0;
     for (let column = within.left; column < within.right; column += 2) {
-      let r = 0;
-      let b = 0;
-      let y = 0;
-      let count = 0;
-      for (let down = row; down < Math.min(row + 2, within.bottom); down++) {
-        for (let across = column; across < Math.min(column + 2, within.right); across++) {
-          const at = down * width + across;
-          r += coded[at * 3] ?? 0;
-          b += coded[at * 3 + 2] ?? 0;
-          y += luma[at] ?? 0;
-          count++;
-        }
-      }
+      const across = column + 1 < within.right ? 1 : 0;
+      const first = row * width + column;
+      const second = first + across;
+      const third = first + down;
+      const fourth = third + across;
+      const r = (coded[first * 3] ?? 0) + (coded[second * 3] ?? 0) + (coded[third * 3] ?? 0) + (coded[fourth * 3] ?? 0);
+      const b =
+        (coded[first * 3 + 2] ?? 0) +
+        (coded[second * 3 + 2] ?? 0) +
+        (coded[third * 3 + 2] ?? 0) +
+        (coded[fourth * 3 + 2] ?? 0);
+      const y = (luma[first] ?? 0) + (luma[second] ?? 0) + (luma[third] ?? 0) + (luma[fourth] ?? 0);
       const half = (row >> 1) * halfWidth + (column >> 1);
-      blue[half] = 128 + (0.564 * (b - y)) / count;
-      red[half] = 128 + (0.713 * (r - y)) / count;
+      blue[half] = 128 + (0.564 * (b - y)) / 4;
+      red[half] = 128 + (0.713 * (r - y)) / 4;
     }
   }
 }
