@@ -39,11 +39,12 @@ export async function measureClip(
   let seen = 0;
   let body: Body | null = null;
   let underWay: Promise<void> = Promise.resolve();
-  const repeatFinder = new RepeatFinder();
+  // A camera never shows a picture twice, nor does a demo show; where they look alike the golfer stands still.
+  const repeatFinder = source.info.kind === "clip" ? new RepeatFinder() : null;
 
   for (let frame = await source.next(); frame !== null; frame = await source.next()) {
     const { image, rotation, captureTime, index } = frame;
-    const repeats = await repeatFinder.repeats(frame);
+    const repeats = repeatFinder !== null && (await repeatFinder.repeats(frame));
     // A model that is asked now and then, as a phone's is, is asked in its turn whatever there is to see.
     if (posesEvery === 1 ? !repeats : seen++ % posesEvery === 0) {
       try {
