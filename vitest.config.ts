@@ -9,7 +9,6 @@ const experimental = { viteModuleRunner: false, nodeLoader: false };
 
 export default defineConfig({
   test: {
-    experimental,
     projects: [
       {
         test: {
