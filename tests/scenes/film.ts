@@ -1,4 +1,4 @@
-import type { DemoMotion } from "@overcue/client-capture/demo-motion/demo-motion";
+import { demoMotion, type DemoMotion } from "@overcue/client-capture/demo-motion/demo-motion";
 import type { Vector } from "@overcue/shared-geometry/vector";
 import type { Picture } from "@overcue/client-capture/picture/picture";
 import { growRectangle, makeCanvas, wholeOf, type Canvas, type Rectangle } from "./canvas.ts";
@@ -36,6 +36,7 @@ export interface Shot {
 
 /** A scene with its still part painted, ready to be shot at any moment. */
 export interface Film {
+  readonly motion: DemoMotion;
   shoot(t: number, index: number): Shot;
 }
 
@@ -58,7 +59,8 @@ interface Set {
   readonly darkroom: Darkroom;
 }
 
-export function makeFilm(settings: SceneSettings, motion: DemoMotion, seed: number): Film {
+export function makeFilm(settings: SceneSettings, seed: number): Film {
+  const motion = demoMotion(settings.plan);
   const { camera, sensor } = settings;
   const { width, height } = camera;
   const view: View = { camera, shiftX: 0, shiftY: 0 };
@@ -96,7 +98,7 @@ export function makeFilm(settings: SceneSettings, motion: DemoMotion, seed: numb
     shade: new Float32Array(width * height),
     darkroom: makeDarkroom(settings, grain, margin > 0 ? null : background.rgb, draw("develop")),
   };
-  return { shoot: (t, index) => shoot(set, t, index, seed) };
+  return { motion, shoot: (t, index) => shoot(set, t, index, seed) };
 }
 
 function shoot(set: Set, t: number, index: number, seed: number): Shot {

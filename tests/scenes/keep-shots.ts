@@ -4,6 +4,7 @@ import type { Film, Shot } from "./film.ts";
 export function keepShots(film: Film): Film {
   const shots = new Map<number, Shot>();
   return {
+    motion: film.motion,
     shoot(t, index) {
       const shot = shots.get(index) ?? film.shoot(t, index);
       shots.set(index, shot);

@@ -1,9 +1,8 @@
 import type { Body } from "@overcue/client-capture/pipeline/body";
 import type { DemoTruth } from "@overcue/client-capture/demo-motion/demo-truth";
-import { demoMotion } from "@overcue/client-capture/demo-motion/demo-motion";
 import type { Picture } from "@overcue/client-capture/picture/picture";
 import { milliseconds, type Milliseconds } from "@overcue/shared-geometry/units";
-import { makeFilm, type Film } from "./film.ts";
+import { makeFilm } from "./film.ts";
 import { namedRandom } from "./random.ts";
 import type { SceneSettings } from "./scene-settings.ts";
 import { simulatePoses } from "./pose/simulate-poses.ts";
@@ -27,15 +26,15 @@ export interface SceneFrame {
 }
 
 /**
- * The pictures of a scene, one after the other, each painted when it is asked for. The same settings and seed give the same bytes. `film`: from `filmOf`
- * the same scene, whoever watches the golfer.
+ * The pictures of a scene, one after the other, each painted when it is asked for. The same settings and seed give the same bytes. `film`: of the
+ * same scene, whoever watches the golfer.
  */
 export function* renderScene(
   settings: SceneSettings,
   seed: number,
-  film = filmOf(settings, seed),
+  film = makeFilm(settings, seed),
 ): Generator<SceneFrame> {
-  const motion = demoMotion(settings.plan);
+  const { motion } = film;
   const still: View = { camera: settings.camera, shiftX: 0, shiftY: 0 };
   const poses = simulatePoses(
     motion,
@@ -61,6 +60,3 @@ export function* renderScene(
     };
   }
 }
-
-export const filmOf = (settings: SceneSettings, seed: number): Film =>
-  makeFilm(settings, demoMotion(settings.plan), seed);

@@ -4,7 +4,7 @@ import type { RodColour } from "@overcue/client-capture/shaft/rod-likeness";
 import { startShaftTracker, trackShaft } from "@overcue/client-capture/shaft/track-shaft";
 import { milliseconds, radians } from "@overcue/shared-geometry/units";
 import type { Film } from "../../scenes/film.ts";
-import { filmOf, renderScene, type SceneFrame } from "../../scenes/render-scene.ts";
+import { renderScene, type SceneFrame } from "../../scenes/render-scene.ts";
 import type { SceneSettings } from "../../scenes/scene-settings.ts";
 import { factOf } from "./findable.ts";
 import type { HoughFinder } from "./hough-lines.ts";
@@ -46,7 +46,7 @@ export async function judgeScene(settings: SceneSettings, seed: number, options:
     lagged: true,
     rodAlong: settings.club.rod !== null,
   });
-  const frames = renderScene(settings, seed, options.film ?? filmOf(settings, seed));
+  const frames = renderScene(settings, seed, options.film);
   for await (const frame of options.through?.(frames) ?? frames) {
     if (frame.index >= options.mostFrames) break;
     const fact = factOf(frame);

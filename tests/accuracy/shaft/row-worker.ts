@@ -1,8 +1,7 @@
 import { parentPort } from "node:worker_threads";
 import { codeAsH264 } from "../../scenes/sensor/code-as-h264.ts";
-import type { Film } from "../../scenes/film.ts";
+import { makeFilm, type Film } from "../../scenes/film.ts";
 import { keepShots } from "../../scenes/keep-shots.ts";
-import { filmOf } from "../../scenes/render-scene.ts";
 import { bitsOf, effortOf, isTapped, sceneOfRow, type RowName } from "./rows.ts";
 import { loadHoughFinder } from "./hough-lines.ts";
 import { judgeScene, type Tallies } from "./judge-scene.ts";
@@ -27,7 +26,7 @@ port.on("message", (task: Task) => {
 async function judgeRowsOf({ names, seed }: Task): Promise<Answer> {
   const [first] = names;
   if (first === undefined) return [];
-  const film = filmOf(sceneOfRow(first, seed), seed);
+  const film = makeFilm(sceneOfRow(first, seed), seed);
   // One tap is a picture more.
   const shown = names.length > 1 || isTapped(first) ? keepShots(film) : film;
   const answer: [RowName, Tallies][] = [];

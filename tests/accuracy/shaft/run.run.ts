@@ -33,8 +33,8 @@ const seedsOf = (name: RowName): readonly number[] => {
   const most = values.short ? 1 : Number(values.most ?? Infinity);
   return Array.from({ length: Math.min(most, scenesInRow[name]) }, (_, index) => index + 1);
 };
-const tasks = wanted.flatMap((name) => seedsOf(name).map((seed) => ({ name, seed })));
-const rows = await judgeRows(tasks, Math.min(Number(values.workers), tasks.length), (done, of, task) => {
+const scenes = wanted.flatMap((name) => seedsOf(name).map((seed) => ({ name, seed })));
+const rows = await judgeRows(scenes, Number(values.workers), (done, of, task) => {
   process.stderr.write(`\r${done}/${of} scenes, last ${task.names.join(", ")} ${task.seed}        `);
 });
 process.stderr.write("\n");
@@ -48,7 +48,7 @@ const real = whole || values.row === "real" ? await judgeRealClips() : [];
 const missed = [...missedGoals(told), ...real.flatMap((result) => result.missed)];
 const goals = countGoals(told) + real.reduce((sum, result) => sum + result.goals, 0);
 const realLines = real.flatMap((result) => result.lines).join("\n");
-const summary = `accuracy:shaft: ${goals - missed.length} of ${goals} goals met over ${tasks.length} scenes${missed.length > 0 ? "; missed ones are marked" : ""}.`;
+const summary = `accuracy:shaft: ${goals - missed.length} of ${goals} goals met over ${scenes.length} scenes${missed.length > 0 ? "; missed ones are marked" : ""}.`;
 console.log(`${table}\n\n${realLines}\n\n${missed.map((text) => `missed: ${text}`).join("\n")}\n${summary}`);
 if (whole) {
   writeSection(

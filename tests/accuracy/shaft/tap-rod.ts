@@ -1,8 +1,9 @@
 import { learnRodColour } from "@overcue/client-capture/shaft/learn-rod-colour";
 import type { RodColour } from "@overcue/client-capture/shaft/rod-likeness";
 import { imagePoint } from "@overcue/shared-geometry/point";
+import type { Film } from "../../scenes/film.ts";
 import { gaussian, namedRandom } from "../../scenes/random.ts";
-import { filmOf, renderScene } from "../../scenes/render-scene.ts";
+import { renderScene } from "../../scenes/render-scene.ts";
 import type { SceneSettings } from "../../scenes/scene-settings.ts";
 
 /** How far a finger is off the rod each way, one standard deviation, picture heights. */
@@ -13,7 +14,7 @@ const alongShaft = 0.35;
 const taps = 3;
 
 /** What the phone learns of the rod's colour before the rep: from a tap on the scene's first picture, null where nothing was learned in all of them. The same settings and seed give the same tap. */
-export function tapRod(settings: SceneSettings, seed: number, film = filmOf(settings, seed)): RodColour | null {
+export function tapRod(settings: SceneSettings, seed: number, film?: Film): RodColour | null {
   const random = namedRandom(seed, `${settings.name} tap`);
   const first = renderScene(settings, seed, film).next();
   if (first.done === true || first.value.truth === null) return null;

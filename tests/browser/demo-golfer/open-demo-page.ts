@@ -15,6 +15,8 @@ export interface OpenDemoPage {
   close(): Promise<void>;
 }
 
+type TakePicture = (bytes: Buffer) => Promise<void> | void;
+
 /** Builds the demo golfer's test page, serves it on loopback and opens it in Chromium. `takePicture` gets what the page sends. */
 export async function openDemoPage(takePicture: TakePicture): Promise<OpenDemoPage> {
   await build({
@@ -48,8 +50,6 @@ export async function openDemoPage(takePicture: TakePicture): Promise<OpenDemoPa
   }
   return { page, close };
 }
-
-type TakePicture = (bytes: Buffer) => Promise<void> | void;
 
 /** Answers when the picture has been taken; the page waits for that before it sends the next. */
 async function take(socket: WebSocket, picture: Buffer, takePicture: TakePicture): Promise<void> {

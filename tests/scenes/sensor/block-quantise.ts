@@ -51,7 +51,7 @@ function quantiseBlock(plane: Float32Array, stride: number, start: number, steps
   let kept = 0;
   for (let index = 0; index < 64; index++) {
     const step = steps[index] ?? 1;
-    // Halves go up; most levels of a block are nought and are told by that.
+    // What Math.round says, in less time.
     const level = Math.floor((block[index] ?? 0) / step + 0.5);
     if (level !== 0) kept = index;
     block[index] = level * step;
