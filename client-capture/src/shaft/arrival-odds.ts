@@ -8,21 +8,28 @@ type ArrivingFilter = Pick<TurnFilter, "arrival" | "renewal">;
 export interface ArrivalOdds {
   readonly low: Float32Array;
   readonly high: Float32Array;
+  /** How far each direction is none that a club at address is seen in, 0 to 1. */
+  readonly aside: Float32Array;
 }
 
 /** Seen down the line a club held low points at the ball, a club held high mostly up and back; either may point anywhere. */
 export function arrivalOdds(directions: number, handed: Handed, tuning: ShaftTuning): ArrivalOdds {
-  const lobe = (middle: number, narrowness: number, anywhere: number): Float32Array => {
+  /** The cosine of how far each direction is from `middle`. */
+  const towards = (middle: number): Float32Array => {
     const centre = handed === "right" ? middle : Math.PI - middle;
-    const odds = Float32Array.from({ length: directions }, (_, i) =>
-      Math.exp(narrowness * (Math.cos((2 * Math.PI * i) / directions - centre) - 1)),
-    );
+    return Float32Array.from({ length: directions }, (_, i) => Math.cos((2 * Math.PI * i) / directions - centre));
+  };
+  const lobe = (middle: number, narrowness: number, anywhere: number): Float32Array => {
+    const odds = towards(middle).map((cosine) => Math.exp(narrowness * (cosine - 1)));
     const total = odds.reduce((sum, each) => sum + each, 0);
     return odds.map((each) => anywhere / directions + ((1 - anywhere) * each) / total);
   };
   return {
     low: lobe(tuning.addressDirection, tuning.arrivalNarrowness, tuning.arrivalAnywhere),
     high: lobe(tuning.highDirection, tuning.highNarrowness, tuning.highAnywhere),
+    aside: towards(tuning.addressDirection).map((cosine) =>
+      Math.max(0, Math.min(1, (Math.acos(cosine) - tuning.asideFrom) / (tuning.asideTo - tuning.asideFrom))),
+    ),
   };
 }
 

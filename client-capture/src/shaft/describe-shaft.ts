@@ -20,6 +20,8 @@ export interface ShaftFinding {
     readonly high: number;
     /** 1 as low as at address, to 0; 0 where a rod lies along the shaft. */
     readonly low: number;
+    /** The same of hands that are where they were, falling to 0 as they go. */
+    readonly rests: number;
   } | null;
   readonly candidates: readonly FittedCandidate[];
   /** How far the shaft was seen at its length, 0 to 1; 0 where the odds do not say which line it is. */

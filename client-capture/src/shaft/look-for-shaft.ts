@@ -40,6 +40,8 @@ export interface ShaftSight {
   readonly change: FanChange | null;
   readonly standing: StandingLines;
   t: Milliseconds | null;
+  /** How far the hands are where they were, 0 to 1. */
+  still: number;
   /** For each direction how far what was seen there is more than another look at the same still thing, 0 to 1. */
   readonly novelty: Float32Array;
   /** When each direction of the half turn was last looked at, milliseconds. */
@@ -68,6 +70,7 @@ export function openSight(tuning: ShaftTuning, leisure: boolean, rod: RodColour 
     change: leisure ? emptyFanChange() : null,
     standing: noStandingLines(sweep.directions),
     t: null,
+    still: 0,
     novelty: new Float32Array(sweep.directions),
     looked: new Float64Array(sweep.directions / 2).fill(-Infinity),
     lastSeen: new Float32Array(sweep.directions).fill(Number.NaN),
@@ -98,6 +101,7 @@ export function lookForShaft(sight: ShaftSight, picture: Picture, t: Millisecond
   const moved = known ? handsMoved(sight) / hands.torso : 0;
   if (!known) sight.stay.count = 0;
   const still = Math.exp(-((moved / tuning.stillReach) ** 2));
+  sight.still = still;
   const look = {
     still,
     hands: sight.hands,

@@ -228,6 +228,13 @@ export const shaftTuning = {
   upCost: 8,
   lowFrom: 0.15,
   lowTo: -0.05,
+  /**
+   * Nats a second that speak against a direction in which no club is seen at address, while such low hands rest; how far off that direction begins to count, and where it counts wholly, radians. Up: a rope or an eave behind the
+   * hands is less taken for the shaft (the first); a camera farther from the line is forgiven (the other two).
+   */
+  asideCost: 40,
+  asideFrom: 0.66,
+  asideTo: 0.84,
   /** Wander of the turning rate, steps of the ladder per square root of a second. */
   rateWander: 12,
   /** Wander of the direction beyond its rate, radians per square root of a second. */

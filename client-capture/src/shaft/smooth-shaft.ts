@@ -8,7 +8,7 @@ import type { ShaftEvidence } from "./track-shaft.ts";
 import { predictTurn, predictTurnBack, makeTurnFilter, weighTurn, type TurnFilter } from "./turn-filter.ts";
 import { weighFans } from "./weigh-fans.ts";
 import { weighEmergence } from "./weigh-emergence.ts";
-import { weighLowHands } from "./weigh-low-hands.ts";
+import { weighLowHands, weighRestingHands } from "./weigh-low-hands.ts";
 import { weighDirections } from "./weigh-directions.ts";
 
 /**
@@ -33,6 +33,7 @@ export function smoothShaft(
     weighDirections(sweep, side, novelty, clutter, tuning, likelihood);
     weighEmergence(likelihood, arrival.high, emerging);
     weighLowHands(likelihood, hands?.low ?? 0, elapsed, tuning);
+    weighRestingHands(likelihood, arrival.aside, hands?.rests ?? 0, elapsed, tuning);
     weighFans(filter, candidates, likelihood, elapsed, tuning);
     weighTurn(filter, likelihood);
   };

@@ -25,7 +25,7 @@ import { turnedSinceStart } from "./slow-background.ts";
 import { wantDirections } from "./want-directions.ts";
 import { weighFans } from "./weigh-fans.ts";
 import { weighEmergence } from "./weigh-emergence.ts";
-import { lowness, weighLowHands } from "./weigh-low-hands.ts";
+import { lowness, weighLowHands, weighRestingHands } from "./weigh-low-hands.ts";
 import { clutterLevel, weighDirections } from "./weigh-directions.ts";
 
 /** What the tracker may be told beforehand; all but the hand has a default. */
@@ -174,6 +174,7 @@ export function trackShaft(
   const emerging = Math.max(high, rising(sight)) * state.emergence.fresh;
   weighEmergence(likelihood, state.arrival.high, emerging);
   weighLowHands(likelihood, howLow(sight), elapsed, tuning);
+  weighRestingHands(likelihood, state.arrival.aside, howLow(sight) * sight.still, elapsed, tuning);
   const fans = sight.change !== null && fanOdds(filter, tuning) > tuning.fanFromOdds ? findFans(sight) : noFans;
   weighFans(filter, fans, likelihood, elapsed, tuning);
   weighTurn(filter, likelihood);
@@ -243,6 +244,7 @@ function readPicture(
       inside,
       high: highness(height, tuning),
       low: howLow(sight),
+      rests: howLow(sight) * sight.still,
     },
     candidates,
     long: seenLong(candidates, reading, torso, longest, tuning),

@@ -17,3 +17,22 @@ export function weighLowHands(likelihood: Float32Array, low: number, seconds: nu
     if (up > 0) likelihood[i] = (likelihood[i] as number) * Math.exp(-nats * up);
   }
 }
+
+/**
+ * A golfer who stands still with low hands holds the club as at address: what stands in another direction (`aside`, 0 to 1 for each, of `ArrivalOdds`) is a rope, an eave, a rail. Its likelihood falls faster
+ * than looks at a still thing raise it. `rests`, 0 to 1: how far the hands are low and where they were.
+ */
+export function weighRestingHands(
+  likelihood: Float32Array,
+  aside: Float32Array,
+  rests: number,
+  seconds: number,
+  tuning: ShaftTuning,
+): void {
+  if (rests <= 0 || seconds <= 0) return;
+  const nats = tuning.asideCost * rests * Math.min(seconds, tuning.longestGap);
+  for (let i = 0; i < likelihood.length; i++) {
+    const off = aside[i] as number;
+    if (off > 0) likelihood[i] = (likelihood[i] as number) * Math.exp(-nats * off);
+  }
+}

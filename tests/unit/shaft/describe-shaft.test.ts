@@ -35,7 +35,7 @@ function lineOf(length: number, evidence: number, other: Partial<FittedCandidate
 }
 
 function sayOf(candidates: readonly FittedCandidate[], longest: number): ShaftInImage {
-  const hands = { x: 150, y: 200, torso, seen: 0.9, inside: true, high: 0, low: 0 };
+  const hands = { x: 150, y: 200, torso, seen: 0.9, inside: true, high: 0, low: 0, rests: 0 };
   return describeShaft({ t: milliseconds(0), hands, candidates, long: 1, longest }, reading, shaftTuning);
 }
 

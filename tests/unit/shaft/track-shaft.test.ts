@@ -158,6 +158,16 @@ describe("what is no shaft", () => {
     expect(full.filter((each) => each.status !== "lost")).toEqual([]);
   });
 
+  test.each([0, -25, 120, -140])(
+    "T55 what stands at %d degrees from resting low hands is none, however long it is looked at",
+    (angle) => {
+      const eave = shaftAt(angle, 190);
+      const { now, full } = run({ angles: turning(45, 0, 0).map(() => null), extra: [eave] });
+      expect(now.filter(({ status }) => status === "tracked")).toEqual([]);
+      expect(full.filter(({ status }) => status === "tracked")).toEqual([]);
+    },
+  );
+
   test("T7 a still line behind the hands does not take over from a turning shaft", () => {
     const horizon: DrawnLine = { x: 0, y: 205, angle: 0, length: width, width: 2.5, level: 230 };
     const angles = turning(24, 60, -9);
