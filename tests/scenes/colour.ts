@@ -4,8 +4,15 @@ export type Colour = readonly [number, number, number];
 /** Linear light of a colour given as #rrggbb (IEC 61966-2-1 transfer curve). */
 export function colourFromHex(hex: string): Colour {
   const value = Number.parseInt(hex.slice(1), 16);
-  return [linear((value >> 16) & 255), linear((value >> 8) & 255), linear(value & 255)];
+  return colourFromBytes((value >> 16) & 255, (value >> 8) & 255, value & 255);
 }
+
+/** The same of red, green and blue from 0 to 255. */
+export const colourFromBytes = (red: number, green: number, blue: number): Colour => [
+  linear(red),
+  linear(green),
+  linear(blue),
+];
 
 export const mixColour = (from: Colour, to: Colour, share: number): Colour => [
   from[0] + (to[0] - from[0]) * share,

@@ -101,6 +101,15 @@ const conditions = {
     sensor: { gain: 1.1, veil: 0.022 },
   },
   "clutter+decoy": { ...plain, framesPerSecond: 30, places: ["busy"], decoys: true, others: true, swayPixels: 1.5 },
+  photographs: {
+    ...plain,
+    rep: "flow",
+    tempo: flowTempo,
+    framesPerSecond: 30,
+    exposureMs: 3,
+    places: ["photograph"],
+    lights: ["sun", "overcast"],
+  },
   "indoor flicker": {
     ...plain,
     framesPerSecond: 30,

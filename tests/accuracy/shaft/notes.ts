@@ -5,6 +5,8 @@ The pose is simulated with errors of the size measured with the real model.
 \`now\` is the answer at once, \`lagged\` the fixed-lag one, \`full\` the pass over the finished rep. \`HoughLinesP\` is OpenCV's JS build
 (@techstark/opencv-js 4.5.2, which has no line segment detector) on the same region out of the same hands: the longest segment that
 points at the hands, on every fourth picture.
+\`photographs\` stands the golfer before parts of four open photographs from the npm registry (\`@stdlib/datasets-img-*\`: Getty Open Content, CC0), ground and all: real boards, firs, leaves and
+petals, in many of which a thin shaft is hardly seen.
 \`rod tapped\` is the scenes of \`slow+rod\` with the rod's colour learned from one tap on the first picture, a finger's error off; where the product learns
 nothing there (a white rod, a tap beside it) it is tapped again, three times at most, and goes by brightness then.
 \`clip 30 1/120\` is the scenes of \`full 30 1/120\` as a clip: a pose of each picture, and time to look finer and for fans.

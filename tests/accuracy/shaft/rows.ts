@@ -24,6 +24,7 @@ export const scenesInRow: Readonly<Record<RowName, number>> = {
   night: 6,
   backlight: 6,
   "clutter+decoy": 12,
+  photographs: 12,
   "indoor flicker": 6,
   "small 240x384": 6,
   "1080x1920": 6,

@@ -3,6 +3,7 @@ import { between, type Random } from "../random.ts";
 import type { Far } from "./paint-far.ts";
 import type { Ground, Mat } from "./paint-ground.ts";
 import type { Wall, WallPatch } from "./paint-wall.ts";
+import { chooseBackdrop } from "./photographs.ts";
 import type { Bar, Place, PlaceName } from "./place.ts";
 
 /** A place of the kind with everything about it that may differ from one range to another drawn by lot. */
@@ -36,6 +37,13 @@ export function makePlace(name: PlaceName, random: Random): Place {
         behind: { kind: "wall", wall: roomWall(random) },
         ground: floor(random),
         mat: rangeMat(random),
+        bars: [],
+      };
+    case "photograph":
+      return {
+        behind: { kind: "photograph", choice: chooseBackdrop(random) },
+        ground: lawn(random),
+        mat: null,
         bars: [],
       };
     case "bay":

@@ -1,7 +1,7 @@
 import { makeCanvas, wholeOf, type Canvas } from "../canvas.ts";
 import { scaleColour, timesColour } from "../colour.ts";
 import { lightOn } from "../light.ts";
-import { makeFractalTile } from "../noise-tile.ts";
+import { makeFractalTile, type Tile } from "../noise-tile.ts";
 import { paintLimb } from "../paint/paint-limb.ts";
 import { paintStroke } from "../paint/paint-stroke.ts";
 import { stillSweep } from "../golfer/sweep-pieces.ts";
@@ -11,6 +11,7 @@ import type { SceneLight } from "./make-light.ts";
 import { paintFar } from "./paint-far.ts";
 import { paintGround } from "./paint-ground.ts";
 import { paintWall } from "./paint-wall.ts";
+import { cutBackdrop } from "./photographs.ts";
 import type { Bar, Place } from "./place.ts";
 
 const lit = new Float64Array(3);
@@ -30,21 +31,8 @@ export function paintPlace(
   const tile = makeFractalTile(random, 256, 64, 0.62);
   const turf = makeFractalTile(random, 256, 8, 0.7);
   const { light } = sceneLight;
-  if (place.behind.kind === "far") {
-    const { far } = place.behind;
-    const [r, g, b] = sceneLight.far;
-    const tinted = {
-      ...far,
-      skyTop: timesColour(far.skyTop, [r, g, b]),
-      skyLow: timesColour(far.skyLow, [r, g, b]),
-      trees: timesColour(far.trees, [Math.min(1, r), Math.min(1, g), Math.min(1, b)]),
-      treesLit: timesColour(far.treesLit, [Math.min(1, r), Math.min(1, g), Math.min(1, b)]),
-    };
-    paintFar(canvas, view, tinted, place.ground.farEnd, tile);
-  } else {
-    paintWall(canvas, view, place.behind.wall, light, tile);
-  }
-  paintGround(canvas, view, place.ground, place.mat, light, turf);
+  paintBehind(canvas, view, place, sceneLight, tile);
+  if (place.behind.kind !== "photograph") paintGround(canvas, view, place.ground, place.mat, light, turf);
   const whole = wholeOf(canvas);
   const shown = bars
     .map((bar) => ({ bar, sweep: stillSweep(bar.from, bar.to, bar.radius, view) }))
@@ -63,4 +51,29 @@ export function paintPlace(
   }
   canvas.depth.fill(Infinity);
   return canvas;
+}
+
+/** A white wall of a photograph is somewhat darker than a white sheet in the scene's light. */
+const photographGain = 0.85;
+
+function paintBehind(canvas: Canvas, view: View, { behind, ground }: Place, sceneLight: SceneLight, tile: Tile): void {
+  if (behind.kind === "photograph") {
+    const { rgb } = cutBackdrop(behind.choice, canvas.width, canvas.height);
+    for (let i = 0; i < rgb.length; i++) canvas.rgb[i] = photographGain * (rgb[i] as number);
+    return;
+  }
+  if (behind.kind === "wall") {
+    paintWall(canvas, view, behind.wall, sceneLight.light, tile);
+    return;
+  }
+  const { far } = behind;
+  const [r, g, b] = sceneLight.far;
+  const tinted = {
+    ...far,
+    skyTop: timesColour(far.skyTop, [r, g, b]),
+    skyLow: timesColour(far.skyLow, [r, g, b]),
+    trees: timesColour(far.trees, [Math.min(1, r), Math.min(1, g), Math.min(1, b)]),
+    treesLit: timesColour(far.treesLit, [Math.min(1, r), Math.min(1, g), Math.min(1, b)]),
+  };
+  paintFar(canvas, view, tinted, ground.farEnd, tile);
 }

@@ -3,6 +3,7 @@ import type { Colour } from "../colour.ts";
 import type { Far } from "./paint-far.ts";
 import type { Ground, Mat } from "./paint-ground.ts";
 import type { Wall } from "./paint-wall.ts";
+import type { BackdropChoice } from "./photographs.ts";
 
 /** A still straight thing of the surroundings: post, rope, fence wire, net cord, stick. World, metres. */
 export interface Bar {
@@ -14,11 +15,15 @@ export interface Bar {
   readonly cover: number;
 }
 
-export type PlaceName = "tee" | "range" | "busy" | "room" | "bay";
+export type PlaceName = "tee" | "range" | "busy" | "room" | "bay" | "photograph";
 
 /** Where the golfer stands: all that keeps still. */
 export interface Place {
-  readonly behind: { readonly kind: "far"; readonly far: Far } | { readonly kind: "wall"; readonly wall: Wall };
+  readonly behind:
+    | { readonly kind: "far"; readonly far: Far }
+    | { readonly kind: "wall"; readonly wall: Wall }
+    /** The whole picture, the ground in it too. */
+    | { readonly kind: "photograph"; readonly choice: BackdropChoice };
   readonly ground: Ground;
   readonly mat: Mat | null;
   readonly bars: readonly Bar[];
