@@ -57,6 +57,7 @@ export function describeShaft(finding: ShaftFinding, reading: FilterReading, tun
         seen.angleSd,
         tuning.goesAside / length,
         blurSd(reading, tuning),
+        strayed(seen, tuning),
         shortSd(length, tuning),
         tuning.doubtSd * (1 - reading.mass),
       ),
@@ -86,6 +87,10 @@ function isEndOn(seen: FittedCandidate, longest: number, torso: number, tuning: 
   const beyond = Math.max(0, seen.end - longest) / torso;
   return seen.end < least * torso || seen.evidence - tuning.beyondCost * beyond < tuning.leastEvidence;
 }
+
+/** How much farther the fit strayed from the direction that was looked along than looks are apart: with part of another line in it, on rough ground. */
+const strayed = ({ angle, sweepAngle }: FittedCandidate, { sweepStep }: ShaftTuning): number =>
+  Math.max(0, Math.abs(wrapAngle(radians(angle - sweepAngle))) - (sweepStep * Math.PI) / 180);
 
 /** Nearly end-on the head's width and the shaft's bow turn the line that is seen away from the shaft's. */
 const shortSd = (length: number, { shortFrom, shortTo, shortMost }: ShaftTuning): number =>

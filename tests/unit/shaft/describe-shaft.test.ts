@@ -81,3 +81,15 @@ test("T51 of two lines where the odds are, the one is told of which more is new"
   expect(sayOf([stick, shaft], Infinity)).toMatchObject({ status: "tracked", angle: 0.86 });
   expect(sayOf([stick, { ...shaft, novelty: 0.3 }], Infinity)).toMatchObject({ status: "tracked", angle: 0.95 });
 });
+
+test("T56 a fit that strays from where it was looked for states what it strays beyond a look's width", () => {
+  const sdOf = (strayed: number): number => {
+    const told = say(1.2, 20, Infinity, { sweepAngle: 0.9 + (strayed * Math.PI) / 180 });
+    if (told.status !== "tracked") throw new Error("not tracked");
+    return (told.sd * 180) / Math.PI;
+  };
+  expect(sdOf(1.4)).toBe(sdOf(0));
+  expect(sdOf(-1.4)).toBe(sdOf(0));
+  expect(sdOf(4)).toBeCloseTo(Math.hypot(sdOf(0), 2.5), 6);
+  expect(sdOf(-4)).toBeCloseTo(sdOf(4), 6);
+});
