@@ -174,7 +174,7 @@ export function trackShaft(
   const emerging = Math.max(high, rising(sight)) * state.emergence.fresh;
   weighEmergence(likelihood, state.arrival.high, emerging);
   weighLowHands(likelihood, howLow(sight), elapsed, tuning);
-  weighRestingHands(likelihood, state.arrival.aside, howLow(sight) * sight.still, elapsed, tuning);
+  weighRestingHands(likelihood, state.arrival.aside, howResting(sight), elapsed, tuning);
   const fans = sight.change !== null && fanOdds(filter, tuning) > tuning.fanFromOdds ? findFans(sight) : noFans;
   weighFans(filter, fans, likelihood, elapsed, tuning);
   weighTurn(filter, likelihood);
@@ -244,7 +244,7 @@ function readPicture(
       inside,
       high: highness(height, tuning),
       low: howLow(sight),
-      rests: howLow(sight) * sight.still,
+      rests: howResting(sight),
     },
     candidates,
     long: seenLong(candidates, reading, torso, longest, tuning),
@@ -263,6 +263,9 @@ const highness = (height: number, { highFrom, highTo }: ShaftTuning): number =>
 
 /** How low the hands are, 1 as at address; 0 where a rod lies along the shaft, for its butt end does point up. */
 const howLow = ({ rodAlong, hands, tuning }: ShaftSight): number => (rodAlong ? 0 : lowness(hands.now.height, tuning));
+
+/** How far the hands rest as at address: low, and where they were. */
+const howResting = (sight: ShaftSight): number => howLow(sight) * sight.still;
 
 /** Lets the shaft's line pull the hands onto itself, across the line, and remembers how long it looks. */
 function followShaft(state: ShaftTrackerState, shaft: Extract<ShaftInImage, { status: "tracked" }>): void {

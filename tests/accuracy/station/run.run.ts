@@ -28,7 +28,7 @@ for (const name of conditionNames.filter((each) => each !== "photographs")) {
 }
 const judged = judgeStations(measures);
 const body = [
-  `${measures.length} rendered pictures (tests/scenes, every condition, seeds 1 to ${values.seeds}). Nothing is known of the lens but that it is a phone's, to 15 %; no tilt sensor;`,
+  `${measures.length} rendered pictures (tests/scenes, every condition with a painted place, seeds 1 to ${values.seeds}). Nothing is known of the lens but that it is a phone's, to 15 %; no tilt sensor;`,
   "no ball marked. *By hand*: 5 mm across, 0.3 degrees of turn, the ball line's stick 3 cm along (one sd each).",
   "",
   stationTable(measures, judged),

@@ -11,7 +11,7 @@ import type { SceneLight } from "./make-light.ts";
 import { paintFar } from "./paint-far.ts";
 import { paintGround } from "./paint-ground.ts";
 import { paintWall } from "./paint-wall.ts";
-import { cutBackdrop } from "./photographs.ts";
+import { cutBackdrop, type BackdropChoice } from "./photographs.ts";
 import type { Bar, Place } from "./place.ts";
 
 const lit = new Float64Array(3);
@@ -31,8 +31,12 @@ export function paintPlace(
   const tile = makeFractalTile(random, 256, 64, 0.62);
   const turf = makeFractalTile(random, 256, 8, 0.7);
   const { light } = sceneLight;
-  paintBehind(canvas, view, place, sceneLight, tile);
-  if (place.behind.kind !== "photograph") paintGround(canvas, view, place.ground, place.mat, light, turf);
+  if (place.behind.kind === "photograph") {
+    paintPhotograph(canvas, place.behind.choice);
+  } else {
+    paintBehind(canvas, view, place.behind, place.ground.farEnd, sceneLight, tile);
+    paintGround(canvas, view, place.ground, place.mat, light, turf);
+  }
   const whole = wholeOf(canvas);
   const shown = bars
     .map((bar) => ({ bar, sweep: stillSweep(bar.from, bar.to, bar.radius, view) }))
@@ -56,12 +60,19 @@ export function paintPlace(
 /** A white wall of a photograph is somewhat darker than a white sheet in the scene's light. */
 const photographGain = 0.85;
 
-function paintBehind(canvas: Canvas, view: View, { behind, ground }: Place, sceneLight: SceneLight, tile: Tile): void {
-  if (behind.kind === "photograph") {
-    const { rgb } = cutBackdrop(behind.choice, canvas.width, canvas.height);
-    for (let i = 0; i < rgb.length; i++) canvas.rgb[i] = photographGain * (rgb[i] as number);
-    return;
-  }
+function paintPhotograph(canvas: Canvas, choice: BackdropChoice): void {
+  const { rgb } = cutBackdrop(choice, canvas.width, canvas.height);
+  for (let i = 0; i < rgb.length; i++) canvas.rgb[i] = photographGain * (rgb[i] as number);
+}
+
+function paintBehind(
+  canvas: Canvas,
+  view: View,
+  behind: Exclude<Place["behind"], { readonly kind: "photograph" }>,
+  farEnd: number,
+  sceneLight: SceneLight,
+  tile: Tile,
+): void {
   if (behind.kind === "wall") {
     paintWall(canvas, view, behind.wall, sceneLight.light, tile);
     return;
@@ -75,5 +86,5 @@ function paintBehind(canvas: Canvas, view: View, { behind, ground }: Place, scen
     trees: timesColour(far.trees, [Math.min(1, r), Math.min(1, g), Math.min(1, b)]),
     treesLit: timesColour(far.treesLit, [Math.min(1, r), Math.min(1, g), Math.min(1, b)]),
   };
-  paintFar(canvas, view, tinted, ground.farEnd, tile);
+  paintFar(canvas, view, tinted, farEnd, tile);
 }

@@ -12,7 +12,7 @@ import { between, type Random } from "../random.ts";
  */
 const photographs = [home, mountains, acanthus, lily] as const;
 
-/** A part of a photograph, as large as the picture that it stands behind: linear light, row-major, three to a pixel. */
+/** A photograph or a part of one: linear light, row-major, three to a pixel. */
 export interface Backdrop {
   readonly width: number;
   readonly height: number;
@@ -61,8 +61,8 @@ function photographOf(index: number): Backdrop {
   const { width, height, data } = decode((photographs[index] ?? home)(), { useTArray: true });
   const rgb = new Float32Array(width * height * 3);
   for (let pixel = 0; pixel < width * height; pixel++) {
-    const bytes = data.subarray(4 * pixel, 4 * pixel + 3);
-    rgb.set(colourFromBytes(bytes[0] ?? 0, bytes[1] ?? 0, bytes[2] ?? 0), 3 * pixel);
+    const at = 4 * pixel;
+    rgb.set(colourFromBytes(data[at] ?? 0, data[at + 1] ?? 0, data[at + 2] ?? 0), 3 * pixel);
   }
   const photograph = { width, height, rgb };
   decoded.set(index, photograph);
