@@ -6,9 +6,8 @@ import { dateTopInPicture } from "./date-top-in-picture.ts";
 import type { FoundInPicture } from "./find-picture-rep.ts";
 import { fitCrossing, type Crossing, type SeriesPoint } from "./fit-crossing.ts";
 import { timeAt } from "./hands-path.ts";
-import { median } from "./median.ts";
 import type { PictureClip } from "./picture-clip.ts";
-import type { PictureMoment } from "./picture-moment.ts";
+import { impactInPicture } from "./impact-in-picture.ts";
 import { pictureTuning } from "./picture-tuning.ts";
 import { setOffInPicture } from "./set-off-in-picture.ts";
 import type { StartOfGrowth } from "./start-of-growth.ts";
@@ -20,8 +19,8 @@ export interface DatedInPicture {
 }
 
 export function dateInPicture(clip: PictureClip, found: FoundInPicture): DatedInPicture {
-  const { moments, path, scale, overShoulder } = clip;
-  const { rest, top, low } = found;
+  const { moments, path, heads, scale, overShoulder } = clip;
+  const { top, low } = found;
   const [topT, lowT] = [timeAt(path, top), timeAt(path, low)];
   const setOff = setOffInPicture(clip, found);
   const { looksHigher, sd } = pictureTuning.armLevel;
@@ -34,10 +33,6 @@ export function dateInPicture(clip: PictureClip, found: FoundInPicture): DatedIn
   const down: Span = [topT, lowT];
   // Few pictures see a fast club come down: the next one may come after the hands' low.
   const levelDown: Span = [topT, lowT + pictureTuning.levelBefore * (lowT - topT)];
-  const through: Span = [topT + 0.5 * (lowT - topT), lowT + 0.6 * (lowT - topT)];
-  // Where the head did not stand behind the ball first, nobody knows where the ball lies.
-  const headUp = rest.still ? headAboveRest(moments, timeAt(path, rest.index), scale) : [];
-  const impact = dated("impact", headUp, 0, through, 1, pictureTuning.impact.headSd);
   const told = (checkpoint: CheckpointId, at: { t: number; sd: number } | null): CheckpointTime[] =>
     at === null ? [] : [{ checkpoint, t: milliseconds(at.t), sd: at.sd }];
   return {
@@ -50,15 +45,9 @@ export function dateInPicture(clip: PictureClip, found: FoundInPicture): DatedIn
       dateTopInPicture(path, top),
       ...dated("arm-level-down", overShoulder, looksHigher, down, -1, sd),
       ...dated("shaft-level-down", rise, 0, levelDown, -1, pictureTuning.shaftLevelSd),
-      // The club head was blurred away: the hands are lowest a moment before impact.
-      ...(impact.length > 0 ? impact : told("impact", impactByHands(topT, lowT))),
+      ...told("impact", impactInPicture(path, heads, top, low)),
     ],
   };
-}
-
-function impactByHands(topT: number, lowT: number): { readonly t: number; readonly sd: number } {
-  const { afterLow, share, least } = pictureTuning.impact;
-  return { t: lowT + afterLow * (lowT - topT), sd: Math.max(least, share * (lowT - topT)) };
 }
 
 /** Milliseconds, both ends closed. */
@@ -77,17 +66,6 @@ function dated(
   if (one === null) return [];
   const sd = Math.hypot(one.sd, lasting / Math.max(1e-6, Math.abs(one.slope)));
   return [{ checkpoint, t: milliseconds(one.t), sd }];
-}
-
-/** How high the head is in the picture over where it rested behind the ball, metres: past the ball it leaves the camera and rises. */
-function headAboveRest(moments: readonly PictureMoment[], restT: number, scale: number): SeriesPoint[] {
-  const heads = moments.flatMap(({ t, shaft }) =>
-    shaft === null || shaft.head === null || Math.sin(shaft.angle) < 0.3 ? [] : [{ t, y: shaft.head.y }],
-  );
-  const atRest = heads.filter(({ t }) => Math.abs(t - restT) <= 300).map(({ y }) => y);
-  if (atRest.length === 0) return [];
-  const rest = median(atRest);
-  return heads.map(({ t, y }) => ({ t, value: (rest - y) / scale, sd: 0.05 }));
 }
 
 function cross(series: readonly SeriesPoint[], level: number, [from, to]: Span, sign: 1 | -1): Crossing | null {

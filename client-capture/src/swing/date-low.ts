@@ -2,6 +2,7 @@ import { milliseconds } from "@overcue/shared-geometry/units";
 import type { CheckpointTime } from "./checkpoint-time.ts";
 import type { SeriesPoint } from "./fit-crossing.ts";
 import { swingTuning } from "./swing-tuning.ts";
+import { vertexOf } from "./vertex-of.ts";
 
 /**
  * Impact where the head's place along the target line is not known well enough to tell it: the club hangs lowest within a few centimetres of the ball, and
@@ -31,16 +32,6 @@ export function dateLow(
   if (way < 0) return null;
   const sd = Math.hypot(apart / 4, level / 2, handsLead.sd * way);
   return { checkpoint: "impact", t: milliseconds(low - handsLead.share * way), sd };
-}
-
-/** The lowest point of the parabola through three points; the middle one's instant where they lie on a line. */
-function vertexOf(a: SeriesPoint, b: SeriesPoint, c: SeriesPoint): number {
-  const [left, right] = [b.t - a.t, c.t - b.t];
-  const [down, up] = [(b.value - a.value) / left, (c.value - b.value) / right];
-  const bend = (up - down) / (left + right);
-  if (!(bend > 0)) return b.t;
-  const shift = -(down + bend * left) / (2 * bend);
-  return b.t + Math.min(right, Math.max(-left, shift));
 }
 
 /** How long the club hung no higher than `level`, milliseconds. */

@@ -1,5 +1,6 @@
+import { acrossTheClub } from "./across-the-club.ts";
 import { timeAt, upAt, type HandsMoment } from "./hands-path.ts";
-import type { PlaceInPicture } from "./heads-in-picture.ts";
+import type { HeadInPicture } from "./heads-in-picture.ts";
 import { driftOf } from "./leave-rest.ts";
 import { median } from "./median.ts";
 import type { PictureClip } from "./picture-clip.ts";
@@ -144,10 +145,9 @@ function restAt(path: readonly HandsMoment[], from: number, index: number, time:
 }
 
 /** Whether the head stood still, as far as it was seen: going back the hands come nearer to the camera and hardly move in its picture. */
-function headRests(heads: readonly PlaceInPicture[], from: number, to: number): boolean {
+function headRests(heads: readonly HeadInPicture[], from: number, to: number): boolean {
   const seen = heads.filter(({ t }) => t >= from && t <= to);
-  if (seen.length < 4) return true;
-  return driftOf(seen.map(({ t, x, y }) => ({ t, at: [x, y] }))) < pictureTuning.headRests;
+  return seen.length < 4 || driftOf(acrossTheClub(seen, from, to)) < pictureTuning.headRests;
 }
 
 function pointsDown(moments: readonly PictureMoment[], from: number, to: number): boolean {

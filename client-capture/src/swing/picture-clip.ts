@@ -1,6 +1,6 @@
 import type { SeriesPoint } from "./fit-crossing.ts";
 import { handsPath, type HandsMoment } from "./hands-path.ts";
-import { headsInPicture, type PlaceInPicture } from "./heads-in-picture.ts";
+import { headsInPicture, type HeadInPicture } from "./heads-in-picture.ts";
 import { median } from "./median.ts";
 import type { PictureMoment } from "./picture-moment.ts";
 
@@ -10,7 +10,7 @@ export interface PictureClip {
   /** Pixels to the metre. */
   readonly scale: number;
   readonly path: readonly HandsMoment[];
-  readonly heads: readonly PlaceInPicture[];
+  readonly heads: readonly HeadInPicture[];
   /** How high the hands are in the picture over the lead shoulder. */
   readonly overShoulder: readonly SeriesPoint[];
 }

@@ -76,14 +76,18 @@ function hadSetOff({ path }: PictureClip, { rest }: FoundInPicture): boolean {
   return !rest.still && timeAt(path, rest.index) - timeAt(path, 0) < pictureTuning.restTime;
 }
 
-/** At a half swing's top the hands are hardly over the shoulder, and the club, where it is seen, stands up from them; at a full one's it lies down. */
+/**
+ * At a half swing's top the hands are hardly over the shoulder and the club stands up from them, across the line of sight, where it is plainly seen; at a full one's it lies
+ * down, and one that points along the line of sight is not seen at all.
+ */
 function isHalf({ path, moments, overShoulder, scale }: PictureClip, top: number): boolean {
   const [from, to] = timeAbout(path, top, pictureTuning.topDepth);
   const atTop = ({ t }: { readonly t: number }): boolean => t >= from && t <= to;
   const hands = overShoulder.filter(atTop).map(({ value }) => value);
-  if (hands.length === 0 || median(hands) >= pictureTuning.fullOverShoulder) return false;
+  const over = hands.length === 0 ? Infinity : median(hands);
+  if (over >= pictureTuning.fullOverShoulder) return false;
   const rises = moments
     .filter(atTop)
     .flatMap(({ shaft }) => (shaft === null || shaft.head === null ? [] : [(shaft.grip.y - shaft.head.y) / scale]));
-  return rises.length === 0 || median(rises) > pictureTuning.standsUp;
+  return rises.length === 0 ? over < pictureTuning.surelyHalf : median(rises) > pictureTuning.standsUp;
 }

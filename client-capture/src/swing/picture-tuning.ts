@@ -21,8 +21,10 @@ export const pictureTuning = {
   creeps: 600,
   /** The head moves less than this meanwhile. */
   headRests: 0.05,
+  /** What it moves along the club counts the less, the more its place along it scatters beyond this at rest. */
+  endScatters: 0.03,
   /** A head that comes down by more than this after its rest was not at the ball. */
-  offBall: 0.2,
+  offBall: 0.25,
   /** A swing comes down in less than this many times the time that its hands were seen going up, moments slower than `holds` (metres a second) left out. */
   quicker: 2,
   holds: 0.12,
@@ -59,11 +61,16 @@ export const pictureTuning = {
   /** Past the ball the hands rise by this, in less than so many times the time that they came down in and so many milliseconds more. */
   risesThrough: 0.1,
   through: { times: 1.5, more: 400 },
-  /** At a full top the hands are this far over the lead shoulder in the picture, or the club's head is no farther than that over the hands; half a swing's are not. */
+  /**
+   * At a full top the hands are this far over the lead shoulder in the picture, or the club's head is no farther than that over the hands; half a swing's are not. Where the
+   * club is not seen there, hands lower than `surelyHalf` are half a swing's.
+   */
   fullOverShoulder: 0.3,
   standsUp: 0.5,
-  /** The hands are highest within `topFlat` of the top; the top is known to a share of the time that they spend within `topDepth` of it. */
+  surelyHalf: 0.15,
+  /** The hands are highest within `topFlat` of the top, lowest within `lowFlat` of their low; the top is known to a share of the time that they spend within `topDepth` of it. */
   topFlat: 0.015,
+  lowFlat: 0.005,
   topDepth: 0.08,
   topShare: 0.2,
   /**
@@ -76,8 +83,9 @@ export const pictureTuning = {
   /** The shaft is level coming down before this share of the way down's time after the hands were lowest. */
   levelBefore: 0.25,
   /**
-   * One standard deviation of where the head meets the ball, as it rested behind it, metres. Where the head is not seen: impact comes this share of the way
-   * down's time after the hands were lowest (common practice, no source: they rise again through the ball), known to another share and no better than `least` ms.
+   * Impact. The head is looked for from one to another share of the way down's time after the top, while the shaft points down by at least that sine.
+   * Where it is not seen: impact comes that share of the way down's time after the hands were lowest (-0.03 to 0.15 in simulated sessions, by where the lens stands, and
+   * 0.06 of one real swing), known to another share and no better than `least` milliseconds.
    */
-  impact: { headSd: 0.15, afterLow: 0.1, share: 0.14, least: 25 },
+  impact: { from: 0.5, to: 1.6, pointsDown: 0.3, afterLow: 0.06, share: 0.14, least: 25 },
 } as const;

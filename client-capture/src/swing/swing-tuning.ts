@@ -132,6 +132,11 @@ export const swingTuning = {
    * moves than while it rests; the change up to which its passing is fitted; and the milliseconds to either side that its pace is taken over.
    */
   seenHead: { sd: 0.03, lasting: 0.08, change: 0.15, paceOver: 80 },
+  /**
+   * Impact by the head's lowest place in the picture, in pictures no more than `longestGap` milliseconds before and after it: it comes a share of the way down's time before the ball (simulated sessions
+   * 100 to 123); one standard deviation is a share of that time, one of the time between the pictures, and no less than `least` milliseconds.
+   */
+  lowestHead: { longestGap: 120, beforeBall: 0.015, share: 0.02, betweenPictures: 0.2, least: 10 },
   /** Half-width over which the lead shoulder is steadied, as a share of the way back or down. Larger: less of the pose model's error, more of the shoulder's own bend. */
   shoulderWindow: 0.35,
   /** Errors of the lifted elevation that do not average out, radians. */

@@ -137,6 +137,38 @@ describe("reps told from the picture alone", () => {
     expect(pictureReps(lowered("half")).map(({ kind }) => kind)).toEqual(["half"]);
   });
 
+  it("K5.4 a golfer whose hands stay low at the top and whose club is not seen there makes a full swing, unless they stay lower than any full swing's", () => {
+    const unseen = (kind: DemoRepKind): PictureMoment[] => {
+      const { moments, motion } = pictures([rep(kind)], 60);
+      const top = motion.checkpoints.find(({ checkpoint }) => checkpoint === "top")?.t ?? Number.NaN;
+      return moments.map((moment) => ({
+        ...moment,
+        shaft: Math.abs(moment.t - top) < 300 ? null : moment.shaft,
+        leadShoulder: moment.leadShoulder && {
+          ...moment.leadShoulder,
+          y: moment.leadShoulder.y - 0.27 * pixelsToTheMetre,
+        },
+      }));
+    };
+    expect(pictureReps(unseen("full")).map(({ kind }) => kind)).toEqual(["full"]);
+    expect(pictureReps(unseen("half")).map(({ kind }) => kind)).toEqual(["half"]);
+  });
+
+  it.each(["full", "flow"] as const)(
+    "K5.11 impact of a %s is dated by the head, lowest in the picture at the ball",
+    (kind) => {
+      const { moments, motion } = pictures([rep(kind)], 60);
+      const truth = motion.checkpoints.find(({ checkpoint }) => checkpoint === "impact")?.t ?? Number.NaN;
+      const impact = pictureReps(moments)[0]?.checkpoints.find(({ checkpoint }) => checkpoint === "impact");
+      expect(Math.abs((impact?.t ?? Number.NaN) - truth)).toBeLessThan(8);
+      expect(impact?.sd).toBeLessThan(15);
+      const blurred = moments.map((moment) => (Math.abs(moment.t - truth) < 90 ? { ...moment, shaft: null } : moment));
+      const byHands = pictureReps(blurred)[0]?.checkpoints.find(({ checkpoint }) => checkpoint === "impact");
+      expect(byHands?.sd).toBeGreaterThanOrEqual(25);
+      expect(Math.abs((byHands?.t ?? Number.NaN) - truth) / (byHands?.sd ?? Number.NaN)).toBeLessThan(3);
+    },
+  );
+
   it("K5.5 a club that is shifted shortly before a fast swing has not set off by that", () => {
     const { moments, motion } = pictures([rep("full")], 60);
     const truth = motion.checkpoints.find(({ checkpoint }) => checkpoint === "address")?.t ?? 0;
