@@ -1,7 +1,10 @@
+import { milliseconds } from "@overcue/shared-geometry/units";
 import type { CheckpointTime } from "./checkpoint-time.ts";
 import { crossing, type Stretch } from "./date-crossing.ts";
 import { dateLow } from "./date-low.ts";
+import { dateLowestHead } from "./date-lowest-head.ts";
 import type { FitOptions, SeriesPoint } from "./fit-crossing.ts";
+import type { PlaceInPicture } from "./heads-in-picture.ts";
 import { median } from "./median.ts";
 import type { RepSamples } from "./rep-samples.ts";
 import type { Rest } from "./rest.ts";
@@ -22,7 +25,8 @@ interface Lifted {
 }
 
 /**
- * When the head is back where it stood behind the ball: as the picture shows it, else as the lifted shaft does; the surer. Null where it was not seen there.
+ * When the head meets the ball: by its lowest place in the picture; where it was not seen there, when it is back where it stood behind the ball, as the picture shows it
+ * or as the lifted shaft does, the surer. Null where it was not seen then either.
  */
 export function dateImpact(
   rep: RepSamples,
@@ -32,6 +36,8 @@ export function dateImpact(
   levelAt: number | null,
 ): CheckpointTime | null {
   const lastTop = segment.tops[segment.tops.length - 1]?.t ?? strike.from;
+  const lowest = dateLowestHead(headsIn(rep, strike), segment.passedLowAt - lastTop);
+  if (lowest !== null) return { checkpoint: "impact", t: milliseconds(lowest.t), sd: lowest.sd };
   const byLift = likelierImpact(
     crossing(
       "impact",
@@ -59,12 +65,10 @@ interface InPicture extends CheckpointTime {
 }
 
 /** Coming through the ball the head draws away from the camera and rises in the picture past where it rested; how far the club leans has no say in that. */
-function impactInPicture({ samples, address }: RepSamples, strike: Stretch): InPicture | null {
+function impactInPicture(rep: RepSamples, strike: Stretch): InPicture | null {
+  const { address } = rep;
   const { sd, lasting, change } = swingTuning.seenHead;
-  const heads = samples.flatMap(({ t, inPicture }) => {
-    const head = inPicture?.head ?? null;
-    return head === null ? [] : [{ t, y: head.y }];
-  });
+  const heads = headsIn(rep, { from: -Infinity, to: Infinity });
   const atRest =
     address === null ? [] : heads.filter(({ t }) => t >= address.from && t <= address.to).map(({ y }) => y);
   if (atRest.length < 4) return null;
@@ -91,4 +95,12 @@ function likelierImpact(byHead: CheckpointTime | null, byLow: CheckpointTime | n
 /** Where the head stood behind the ball before the rep set off. */
 function headAtRest(headX: readonly SeriesPoint[], rest: Rest): number {
   return median(headX.filter((point) => point.t >= rest.from && point.t <= rest.to).map((point) => point.value));
+}
+
+/** The head's places in the picture where it was seen. */
+function headsIn({ samples }: RepSamples, { from, to }: Stretch): PlaceInPicture[] {
+  return samples.flatMap(({ t, inPicture }) => {
+    const head = inPicture?.head ?? null;
+    return head === null || t < from || t > to ? [] : [{ t, x: head.x, y: head.y }];
+  });
 }
