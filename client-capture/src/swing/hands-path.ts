@@ -11,25 +11,14 @@ export interface HandsMoment {
 export const upAt = (path: readonly HandsMoment[], index: number): number => path[index]?.up ?? 0;
 export const timeAt = (path: readonly HandsMoment[], index: number): number => path[index]?.t ?? 0;
 
-/** The middle of the time that the hands spend within `depth` metres of a low: of two pictures that show them as low neither is the lowest. */
-export function lowestTime(path: readonly HandsMoment[], low: number, depth: number): number {
-  const isLow = (index: number): boolean =>
-    index >= 0 && index < path.length && upAt(path, index) < upAt(path, low) + depth;
-  let first = low;
-  let last = low;
-  while (isLow(first - 1)) first--;
-  while (isLow(last + 1)) last++;
-  return (timeAt(path, first) + timeAt(path, last)) / 2;
-}
-
-/** First and last time of the stretch about a top in which the hands are within `depth` metres of it. */
-export function timeAbout(path: readonly HandsMoment[], top: number, depth: number): readonly [number, number] {
-  const isHigh = (index: number): boolean =>
-    index >= 0 && index < path.length && upAt(path, index) > upAt(path, top) - depth;
-  let first = top;
-  let last = top;
-  while (isHigh(first - 1)) first--;
-  while (isHigh(last + 1)) last++;
+/** First and last time of the stretch about a top or a low in which the hands are within `depth` metres of it in height. */
+export function timeAbout(path: readonly HandsMoment[], turn: number, depth: number): readonly [number, number] {
+  const isNear = (index: number): boolean =>
+    index >= 0 && index < path.length && Math.abs(upAt(path, index) - upAt(path, turn)) < depth;
+  let first = turn;
+  let last = turn;
+  while (isNear(first - 1)) first--;
+  while (isNear(last + 1)) last++;
   return [timeAt(path, first), timeAt(path, last)];
 }
 

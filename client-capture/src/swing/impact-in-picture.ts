@@ -1,5 +1,5 @@
 import { dateLowestHead } from "./date-lowest-head.ts";
-import { lowestTime, timeAt, type HandsMoment } from "./hands-path.ts";
+import { timeAbout, timeAt, type HandsMoment } from "./hands-path.ts";
 import type { HeadInPicture } from "./heads-in-picture.ts";
 import { pictureTuning } from "./picture-tuning.ts";
 import type { StartOfGrowth } from "./start-of-growth.ts";
@@ -17,10 +17,12 @@ export function impactInPicture(
   const passing = heads.filter(
     ({ t, angle }) => t >= topT + from * down && t <= topT + to * down && Math.sin(angle) >= pointsDown,
   );
-  return dateLowestHead(passing, down) ?? impactByHands(topT, lowestTime(path, low, pictureTuning.lowFlat));
+  return dateLowestHead(passing, down) ?? impactByHands(topT, timeAbout(path, low, pictureTuning.lowFlat));
 }
 
-function impactByHands(topT: number, lowT: number): StartOfGrowth {
+/** Of two pictures that show the hands equally low neither is the lowest. */
+function impactByHands(topT: number, [from, to]: readonly [number, number]): StartOfGrowth {
   const { afterLow, share, least } = pictureTuning.impact;
+  const lowT = (from + to) / 2;
   return { t: lowT + afterLow * (lowT - topT), sd: Math.max(least, share * (lowT - topT)) };
 }
