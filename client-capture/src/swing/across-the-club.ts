@@ -4,18 +4,15 @@ import { median } from "./median.ts";
 import { pictureTuning } from "./picture-tuning.ts";
 
 /**
- * The head's places across the club as it lay from `from` to `to`, and along it, metres. Across, a line is found to a fraction of a pixel; along it, before a busy
- * background, the end of a thin line is found now here, now there: what a head moves along counts the less the more it scatters so meanwhile.
+ * The places of the head of a club at rest across the club, and along it, metres. Across, a line is found to a fraction of a pixel; along it, before a busy
+ * background, the end of a thin line is found now here, now there: what a head moves along counts the less the more it scatters so.
  */
-export function acrossTheClub(heads: readonly HeadInPicture[], from: number, to: number): PlaceAt[] {
-  const lying = heads.filter(({ t }) => t >= from && t <= to);
-  const [cos, sin] = [
-    median(lying.map(({ angle }) => Math.cos(angle))),
-    median(lying.map(({ angle }) => Math.sin(angle))),
-  ];
-  const along = ({ x, y }: HeadInPicture): number => cos * x + sin * y;
-  const ends = lying.map(along);
-  const scatter = median(ends.map((end) => Math.abs(end - median(ends))));
+export function acrossTheClub(heads: readonly HeadInPicture[]): PlaceAt[] {
+  const cos = median(heads.map(({ angle }) => Math.cos(angle)));
+  const sin = median(heads.map(({ angle }) => Math.sin(angle)));
+  const ends = heads.map(({ x, y }) => cos * x + sin * y);
+  const middle = median(ends);
+  const scatter = median(ends.map((end) => Math.abs(end - middle)));
   const counts = Math.min(1, pictureTuning.endScatters / scatter);
-  return heads.map((head) => ({ t: head.t, at: [cos * head.y - sin * head.x, counts * along(head)] }));
+  return heads.map(({ t, x, y }, index) => ({ t, at: [cos * y - sin * x, counts * (ends[index] ?? 0)] }));
 }

@@ -36,7 +36,9 @@ export function dateImpact(
   levelAt: number | null,
 ): CheckpointTime | null {
   const lastTop = segment.tops[segment.tops.length - 1]?.t ?? strike.from;
-  const lowest = dateLowestHead(headsIn(rep, strike), segment.passedLowAt - lastTop);
+  const heads = headsIn(rep);
+  const passing = heads.filter(({ t }) => t >= strike.from && t <= strike.to);
+  const lowest = dateLowestHead(passing, segment.passedLowAt - lastTop);
   if (lowest !== null) return { checkpoint: "impact", t: milliseconds(lowest.t), sd: lowest.sd };
   const byLift = likelierImpact(
     crossing(
@@ -50,7 +52,7 @@ export function dateImpact(
     ),
     dateLow(lifted.elevation, { from: lastTop, to: segment.endedAt + swingTuning.afterEnd }, levelAt),
   );
-  const inPicture = impactInPicture(rep, strike);
+  const inPicture = pastItsRest(heads, rep.address, strike);
   if (byLift === null)
     return inPicture === null ? null : { ...inPicture, sd: Math.max(inPicture.sd, inPicture.steadySd) };
   const sd = Math.hypot(byLift.sd, swingTuning.lasting.impact * (segment.passedLowAt - lastTop));
@@ -65,10 +67,8 @@ interface InPicture extends CheckpointTime {
 }
 
 /** Coming through the ball the head draws away from the camera and rises in the picture past where it rested; how far the club leans has no say in that. */
-function impactInPicture(rep: RepSamples, strike: Stretch): InPicture | null {
-  const { address } = rep;
+function pastItsRest(heads: readonly PlaceInPicture[], address: Rest | null, strike: Stretch): InPicture | null {
   const { sd, lasting, change } = swingTuning.seenHead;
-  const heads = headsIn(rep, { from: -Infinity, to: Infinity });
   const atRest =
     address === null ? [] : heads.filter(({ t }) => t >= address.from && t <= address.to).map(({ y }) => y);
   if (atRest.length < 4) return null;
@@ -98,9 +98,9 @@ function headAtRest(headX: readonly SeriesPoint[], rest: Rest): number {
 }
 
 /** The head's places in the picture where it was seen. */
-function headsIn({ samples }: RepSamples, { from, to }: Stretch): PlaceInPicture[] {
+function headsIn({ samples }: RepSamples): PlaceInPicture[] {
   return samples.flatMap(({ t, inPicture }) => {
     const head = inPicture?.head ?? null;
-    return head === null || t < from || t > to ? [] : [{ t, x: head.x, y: head.y }];
+    return head === null ? [] : [{ t, x: head.x, y: head.y }];
   });
 }

@@ -147,7 +147,7 @@ function restAt(path: readonly HandsMoment[], from: number, index: number, time:
 /** Whether the head stood still, as far as it was seen: going back the hands come nearer to the camera and hardly move in its picture. */
 function headRests(heads: readonly HeadInPicture[], from: number, to: number): boolean {
   const seen = heads.filter(({ t }) => t >= from && t <= to);
-  return seen.length < 4 || driftOf(acrossTheClub(seen, from, to)) < pictureTuning.headRests;
+  return seen.length < 4 || driftOf(acrossTheClub(seen)) < pictureTuning.headRests;
 }
 
 function pointsDown(moments: readonly PictureMoment[], from: number, to: number): boolean {

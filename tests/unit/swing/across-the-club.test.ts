@@ -15,7 +15,7 @@ function heads(along: (i: number) => number, across: (i: number) => number): Hea
   }));
 }
 
-const drift = (found: readonly HeadInPicture[]): number => driftOf(acrossTheClub(found, 0, 33 * 11));
+const drift = (found: readonly HeadInPicture[]): number => driftOf(acrossTheClub(found));
 
 describe("a head's way across the club and along it", () => {
   it("K5.10 counts in full across, and along where its end is found well", () => {
