@@ -24,7 +24,7 @@ export const filterTuning = {
   /** Share of the depth prior's variance that stays the same through a rep. */
   depthBiasShare: 0.8,
   /** One sd of the grip-to-head length through a rep, metres: the club's length and where the hands hold it. */
-  lengthBiasSd: 0.012,
+  lengthBiasSd: 0.026,
   /** How long a tracker's error lasts, seconds: pictures closer together than twice this are not independent. */
   errorsLast: 0.03,
   /** Beyond this many sds (of five numbers together) a picture pulls no harder. */

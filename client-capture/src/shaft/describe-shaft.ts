@@ -45,7 +45,8 @@ export function describeShaft(finding: ShaftFinding, reading: FilterReading, tun
   if (isEndOn(seen, finding.longest * hands.torso, hands.torso, tuning)) return { status: "lost", t, reason: "end-on" };
   const { angle, x, y, end } = seen;
   const length = end / hands.torso;
-  const tip = imagePoint(x + Math.cos(angle) * end, y + Math.sin(angle) * end);
+  const { reach, sd: headSd } = headOf(seen, hands.torso, reading, tuning);
+  const tip = imagePoint(x + Math.cos(angle) * reach, y + Math.sin(angle) * reach);
   return {
     status: "tracked",
     t,
@@ -64,11 +65,20 @@ export function describeShaft(finding: ShaftFinding, reading: FilterReading, tun
     ),
     angularRate: radiansPerSecond(reading.rate),
     offsetSd: pixels(seen.acrossSd),
-    headSd: seen.headHidden
-      ? null
-      : pixels(tuning.headSd * hands.torso * (1 + Math.abs(reading.rate) * tuning.headRate)),
+    headSd: seen.headHidden ? null : pixels(headSd),
     rodSeen: seen.rodSeen,
   };
+}
+
+/** How far out the head is, and how exactly: by the line's end where that is plain, else by the run's. Picture pixels. */
+function headOf(
+  { end, plainEnd }: FittedCandidate,
+  torso: number,
+  { rate }: FilterReading,
+  tuning: ShaftTuning,
+): { readonly reach: number; readonly sd: number } {
+  if (plainEnd !== null) return { reach: plainEnd, sd: tuning.lineEndSd * torso };
+  return { reach: end, sd: tuning.headSd * torso * (1 + Math.abs(rate) * tuning.headRate) };
 }
 
 /** A turning shaft is a fan: its middle is less sure, the wider the fan may be. */

@@ -79,6 +79,7 @@ function asCandidate({ hands, tuning }: ShaftSight, fan: Fan, fit: FanFit, scale
     angleSd: Math.hypot(tuning.fanErrs * fit.angleSd, tuning.fanShare * fit.turn, tuning.fanLeastSd),
     acrossSd: Math.hypot(fit.acrossSd * scale, tuning.fanAcross * hands.now.torso),
     end: fan.end * scale,
+    plainEnd: null,
     evidence: fan.evidence,
     novelty: 1,
     rodSeen: false,

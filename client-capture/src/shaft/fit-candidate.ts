@@ -3,7 +3,8 @@ import { radians, radiansFromDegrees, degrees } from "@overcue/shared-geometry/u
 import type { Picture } from "../picture/picture.ts";
 import type { Candidate } from "./find-candidates.ts";
 import type { ShaftSight } from "./look-for-shaft.ts";
-import { refineLine } from "./refine-line.ts";
+import { findLineEnd } from "./find-line-end.ts";
+import { refineLine, type LineGuess } from "./refine-line.ts";
 import { shareOnLimb } from "./share-on-limb.ts";
 
 /** A candidate after the fit at full resolution. Pixels of the picture, radians. */
@@ -18,6 +19,8 @@ export interface FittedCandidate {
   readonly acrossSd: number;
   /** Where along the line the run ends, from (x, y). */
   readonly end: number;
+  /** The same at full resolution, where it is plain to see. */
+  readonly plainEnd: number | null;
   readonly evidence: number;
   /** How far what is seen there is more than another look at the same still thing, 0 to 1. */
   readonly novelty: number;
@@ -84,6 +87,7 @@ export function fitCandidate(sight: ShaftSight, picture: Picture, candidate: Can
       hands.torso * (beside ? tuning.rodAcross : tuning.leastAcross),
     ),
     end: end - along,
+    plainEnd: fitted && !borrowed && !leaves ? endFromHands(picture, line, end, along, hands.torso) : null,
     evidence,
     novelty: sight.novelty[Math.round(candidate.angle / sight.sweep.step) % sight.novelty.length] as number,
     rodSeen: borrowed || (sight.rod !== null && candidate.through > tuning.rodEvidence),
@@ -100,6 +104,18 @@ export function fitCandidate(sight: ShaftSight, picture: Picture, candidate: Can
     headHidden: borrowed || leaves,
     endHidden: leaves || (borrowed && !sight.rodAlong),
   };
+}
+
+/** `along`: where on the line the hands are. */
+function endFromHands(
+  picture: Picture,
+  line: Pick<LineGuess, "x" | "y" | "angle">,
+  end: number,
+  along: number,
+  torso: number,
+): number | null {
+  const found = findLineEnd(picture, line, end, torso);
+  return found === null ? null : found - along;
 }
 
 function isNearBorder({ width, height }: Picture, x: number, y: number, margin: number): boolean {

@@ -1,6 +1,7 @@
 import type { Picture } from "../picture/picture.ts";
 import { fitStepped, type SteppedFit } from "./fit-stepped.ts";
 import { fitStraight, makeStationReadings, type StraightFit } from "./fit-straight.ts";
+import { lumaAt, lumaInside } from "./luma-at.ts";
 
 /** A straight stretch in the picture: a point on it, its direction, and where along the direction it begins and ends. In pixels. */
 export interface LineGuess {
@@ -93,7 +94,7 @@ function readProfile(
     for (let a = -1; a <= 1; a++) {
       const px = x - sin * q * spread + cos * a;
       const py = y + cos * q * spread + sin * a;
-      sum += inside ? bilinearInside(picture, px, py) : bilinear(picture, px, py);
+      sum += inside ? lumaInside(picture, px, py) : lumaAt(picture, px, py);
     }
     profile[q + profileReach] = sum / 3;
   }
@@ -101,25 +102,6 @@ function readProfile(
 
 const isWellInside = ({ width, height }: Picture, x: number, y: number, margin: number): boolean =>
   x >= margin && y >= margin && x <= width - margin && y <= height - margin;
-
-function bilinear(picture: Picture, x: number, y: number): number {
-  const { width, height } = picture;
-  const inX = Math.max(0.5, Math.min(width - 0.501, x));
-  const inY = Math.max(0.5, Math.min(height - 0.501, y));
-  return bilinearInside(picture, inX, inY);
-}
-
-/** The same where all four pixels are known to lie inside. */
-function bilinearInside({ luma, width }: Picture, x: number, y: number): number {
-  const ix = (x - 0.5) | 0;
-  const iy = (y - 0.5) | 0;
-  const dx = x - 0.5 - ix;
-  const dy = y - 0.5 - iy;
-  const at = iy * width + ix;
-  const top = (luma[at] as number) * (1 - dx) + (luma[at + 1] as number) * dx;
-  const bottom = (luma[at + width] as number) * (1 - dx) + (luma[at + width + 1] as number) * dx;
-  return top * (1 - dy) + bottom * dy;
-}
 
 /** Writes the middle of the strongest thin thing of the profile to `found[station]`; returns its signed contrast, 0 where there is none. */
 function findMiddle(station: number, reach: number, flank: number, spread: number): number {

@@ -273,6 +273,8 @@ export const shaftTuning = {
   /** Growth of the head's error with the turning rate, seconds: a fast head is a smear. */
   headRate: 0.03,
   borderShare: 0.08,
+  /** Error of an end so found, torso lengths: whether the head's neck still counts for the line or not. */
+  lineEndSd: 0.03,
   /** Turning rate from which an unseen shaft is put down to blur, radians a second; visibility under which hands count as hidden. */
   fastRate: 8,
   handsSeen: 0.3,
@@ -321,3 +323,23 @@ export const shaftTuning = {
 } as const;
 
 export type ShaftTuning = { readonly [Name in keyof typeof shaftTuning]: number };
+
+/**
+ * Where a line ends, at full resolution (`findLineEnd`), torso lengths: looked for from so far before the run's end to so far beyond it. How much it stands out as a rule is taken over a stretch of the
+ * way to the run's end (shares of it) and is so many grey levels at least; its sides are read so far aside, no nearer than so many pixels. A place belongs to the line that stands out by more than `half`
+ * of that; an end is plain where the stretch before it, from near to far, stands out by so much at least and the one beyond by so much at most. Up (the last down): fewer ends, fewer of them wrong.
+ */
+export const lineEndTuning = {
+  before: 0.3,
+  beyond: 0.25,
+  usualFrom: 0.3,
+  usualTo: 0.9,
+  leastContrast: 3,
+  aside: 0.03,
+  leastAside: 3,
+  half: 0.4,
+  plainNear: 0.015,
+  plainFar: 0.12,
+  leastBefore: 0.7,
+  mostBeyond: 0.1,
+} as const;

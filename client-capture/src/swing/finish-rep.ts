@@ -50,8 +50,8 @@ export function finishRep(
   const at = (checkpoint: CheckpointId): CheckpointTime | null =>
     times.find((time) => time.checkpoint === checkpoint) ?? null;
   const impact = at("impact");
-  if (impact === null) return { refused: "no-impact" };
   const top = at("top");
+  if (impact === null || (top !== null && impact.t <= top.t)) return { refused: "no-impact" };
   const pumped = segment.tops.length > 1 ? segment.tops[0] : undefined;
   const firstTop = top === null || pumped === undefined ? top : { t: pumped.t, sd: top.sd };
   const downswingSeconds = top === null ? null : (impact.t - top.t) / 1000;

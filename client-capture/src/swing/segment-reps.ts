@@ -3,7 +3,8 @@ import { swingTuning } from "./swing-tuning.ts";
 import { timeThroughBall } from "./time-through-ball.ts";
 
 /** Why a movement of the club was not taken for a rep. A closed list, for the screens and the tests. */
-export type NotARep = "too-short" | "hands-stayed" | "not-behind" | "walked" | "club-lost" | "too-long" | "no-impact";
+export type NotARep =
+  "too-short" | "hands-stayed" | "hands-sank" | "not-behind" | "walked" | "club-lost" | "too-long" | "no-impact";
 
 /** The part of a movement that the club is in. */
 export type SwingPhase = "still" | "back" | "top" | "down" | "through" | "hold" | "unknown";

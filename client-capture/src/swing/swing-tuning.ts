@@ -52,6 +52,9 @@ export const swingTuning = {
   handsRise: 0.1,
   /** Least travel of the hands from where they were at address to the peak, metres. Larger: rejects re-grips and very short half swings. */
   leastHandTravel: 0.22,
+  /** Most that the hands may be lower at the top, within so many milliseconds of it, than where they set off, metres: a backswing lifts them. Larger: takes teeing up for a half swing. */
+  mostSinking: 0.12,
+  aboutTop: 100,
   /** Most that the feet may shift within a rep, metres. */
   mostFootShift: 0.3,
   /** Longest gap without a shaft inside a rep, milliseconds. */
@@ -126,7 +129,7 @@ export const swingTuning = {
   holdNear: { angle: 14 * degree, height: 0.07 },
   /** Hands and shoulder errors that do not average out over a rep, metres: they set the error of arm level, takeaway and impact;
    * and the share of the time from top to low by which the fitted top is off because the way up and the way down differ, and impact because head and ball are placed apart along the line of sight. */
-  lasting: { shoulder: 0.03, thigh: 0.06, hands: 0.02, head: 0.05, top: 0.02, impact: 0.04 },
+  lasting: { shoulder: 0.018, thigh: 0.06, hands: 0.012, head: 0.05, top: 0.02, impact: 0.04 },
   /**
    * The head in the picture about impact, metres at the ball's distance: one standard deviation from picture to picture; of how much longer or shorter the shaft is seen while it
    * moves than while it rests; the change up to which its passing is fitted; and the milliseconds to either side that its pace is taken over.
@@ -136,11 +139,11 @@ export const swingTuning = {
    * Impact by the head's lowest place in the picture, in pictures no more than `longestGap` milliseconds before and after it: it comes a share of the way down's time before the ball (simulated sessions
    * 100 to 123); one standard deviation is a share of that time, one of the time between the pictures, and no less than `least` milliseconds.
    */
-  lowestHead: { longestGap: 120, beforeBall: 0.015, share: 0.02, betweenPictures: 0.2, least: 10 },
+  lowestHead: { longestGap: 120, beforeBall: 0.015, share: 0.025, betweenPictures: 0.07, least: 4 },
   /** Half-width over which the lead shoulder is steadied, as a share of the way back or down. Larger: less of the pose model's error, more of the shoulder's own bend. */
   shoulderWindow: 0.35,
   /** Errors of the lifted elevation that do not average out, radians. */
-  lastingElevation: 0.5 * degree,
+  lastingElevation: 0.25 * degree,
   /**
    * Impact by the club's lowest hanging: the least rise on either side, radians, for it to have been swung through; how far above its lowest the club may still be at the ball, radians; by what share of the way from level to
    * lowest the hands' lead lets it hang lowest after the ball, and one standard deviation of that (a few degrees of the shaft and a rising grip: common practice, no source). Told to better than `fast` (milliseconds)
@@ -148,5 +151,5 @@ export const swingTuning = {
    */
   low: { leastRise: 25 * degree, offBall: 2 * degree, handsLead: { share: 0.1, sd: 0.05 }, fast: 25 },
   /** How many neighbouring samples share one error: fitted errors grow by its root. */
-  sharedErrors: 3,
+  sharedErrors: 2.5,
 } as const;

@@ -1,6 +1,6 @@
 /**
  * How the simulated tracker errs, as the real one does on rendered scenes: fitted by eye to the tracker's answers on the scenes
- * `slow+rod` 2 and `full 60 1/500` 1.
+ * `slow+rod` 2 and `full 60 1/500` 1; of the head on `slow+rod` 103, `slow+bare` 101, `flow 60` 102 and `full 60 1/500` 102 too.
  * Angles in degrees, lengths in pixels or as shares.
  */
 export interface SightErrors {
@@ -19,7 +19,15 @@ export interface SightErrors {
   readonly gripAcross: number;
   /** What is stated for the line's place across, pixels. */
   readonly acrossStated: number;
-  /** Error of the head's place along the shaft as a share of the shaft's length in the picture, its lasting part, and the stated one. */
+  /** Chance that the line's end is plain to see; how far before the head's end it then is at most, metres, the same all session long; its error and the stated one, shares of the length in the picture. */
+  readonly headPlain: number;
+  readonly plainBefore: number;
+  readonly plainAlong: number;
+  readonly plainStated: number;
+  /** One plain end in so many is taken where the neck begins, so much before, metres. */
+  readonly neckShare: number;
+  readonly neck: number;
+  /** Elsewhere: error of the head's place along the shaft as a share of the shaft's length in the picture, its lasting part, and the stated one. */
   readonly headAlong: number;
   readonly headBias: number;
   readonly headStated: number;
@@ -46,9 +54,15 @@ export const usualSightErrors: SightErrors = {
   gripAlong: 0.05,
   gripAcross: 1,
   acrossStated: 0.6,
-  headAlong: 0.03,
-  headBias: -0.03,
-  headStated: 0.05,
+  headPlain: 0.7,
+  plainBefore: 0.035,
+  plainAlong: 0.005,
+  plainStated: 0.016,
+  neckShare: 0.15,
+  neck: 0.05,
+  headAlong: 0.06,
+  headBias: 0.02,
+  headStated: 0.065,
   headShortShare: 0.12,
   headShort: 0.4,
   trackedWell: 0.985,

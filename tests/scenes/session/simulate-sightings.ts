@@ -35,7 +35,8 @@ export function* simulateSightings(session: PracticeSession, errors: SightErrors
   const poses = simulatePoses(motion, view, scene.dress, scene.pose, scene.fromMs, draw("pose"));
   const random = draw("sight");
   const step = 1000 / scene.framesPerSecond;
-  const off = startWander(["angle", "along", "across", "head", "tracked"], errors, random);
+  const off = startWander(["angle", "along", "across", "head", "tracked", "plain", "neck"], errors, random);
+  const before = errors.plainBefore * random();
   const count = Math.floor((scene.toMs - scene.fromMs) / step);
   for (let index = 0; index < count; index++) {
     const t = scene.fromMs + index * step;
@@ -43,7 +44,8 @@ export function* simulateSightings(session: PracticeSession, errors: SightErrors
     const truth = truthInPicture(motion, view, t, scene.readOutMs, scene.bowAtFullSpeed);
     const isHidden = hiddenBehind(view, bodyPieces(motion.at(t / 1000), scene.dress));
     const shown = visibleShaft(motion, view, t, scene.bowAtFullSpeed, (_, seen) => isHidden(seen));
-    const shaft = truth === null ? lost(t, "no-line-found") : sightOf(session, view, truth, shown, errors, off, random);
+    const shaft =
+      truth === null ? lost(t, "no-line-found") : sightOf(session, view, truth, shown, before, errors, off, random);
     yield { index, t: milliseconds(t), shaft, body: poses.answerAt(t), truth, ...shown };
   }
 }
@@ -55,6 +57,7 @@ function sightOf(
   view: View,
   truth: DemoTruth,
   shown: VisibleShaft,
+  before: number,
   errors: SightErrors,
   off: Wander,
   random: Random,
@@ -80,8 +83,9 @@ function sightOf(
   const [cos, sin] = [Math.cos(truth.angleInPicture), Math.sin(truth.angleInPicture)];
   const grip = imagePoint(x + along * cos - across * sin, y + along * sin + across * cos);
   const length = Math.hypot(truth.headInPicture.x - x, truth.headInPicture.y - y);
-  const short = normalBelow(off.value("head")) < errors.headShortShare ? errors.headShort * random() : 0;
-  const reach = length * (1 - errors.headBias - short + errors.headAlong * off.value("head")) - along;
+  const metre = pixelsPerMetre(view, see(view, truth.head).depth);
+  const seenEnd = endOf(length, metre, before, errors, off, random);
+  const reach = seenEnd.at - along;
   const head = imagePoint(grip.x + reach * Math.cos(angle), grip.y + reach * Math.sin(angle));
   const headSeen = isInside(head, scene.camera) && shown.visible > 0.6;
   return {
@@ -93,9 +97,28 @@ function sightOf(
     sd: radians(stated),
     angularRate: radiansPerSecond(rate * (1 + 0.1 * gaussian(random))),
     offsetSd: pixels(errors.acrossStated),
-    headSd: headSeen ? pixels(errors.headStated * length) : null,
+    headSd: headSeen ? pixels(seenEnd.stated) : null,
     rodSeen: scene.club.rod !== null,
   };
+}
+
+/** Where the head is told to be, from the hands' true place along the true shaft, `length` and `metre` in pixels; `before`: how much earlier a line ends, metres. */
+function endOf(
+  length: number,
+  metre: number,
+  before: number,
+  errors: SightErrors,
+  off: Wander,
+  random: Random,
+): { readonly at: number; readonly stated: number } {
+  if (normalBelow(off.value("plain")) < errors.headPlain) {
+    const neck = normalBelow(off.value("neck")) < errors.neckShare ? errors.neck : 0;
+    const at = length * (1 + errors.plainAlong * off.value("head")) - metre * (before + neck);
+    return { at, stated: errors.plainStated * length };
+  }
+  const short = normalBelow(off.value("head")) < errors.headShortShare ? errors.headShort * random() : 0;
+  const at = length * (1 - errors.headBias - short + errors.headAlong * off.value("head"));
+  return { at, stated: errors.headStated * length };
 }
 
 /** Turn of the shaft in the picture, radians a second. */

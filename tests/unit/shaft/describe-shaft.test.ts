@@ -27,6 +27,7 @@ function lineOf(length: number, evidence: number, other: Partial<FittedCandidate
     rodSeen: false,
     headHidden: false,
     endHidden: false,
+    plainEnd: null,
     onLimb: 0,
     fitted: true,
     turned: 0,

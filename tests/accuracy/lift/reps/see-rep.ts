@@ -32,6 +32,8 @@ const trackerErrors = { memoryMs: 70, freshShare: 0.5 };
 /** Depth: most of it stays the same through a rep, the rest wanders as poses do. */
 const depthBiasShare = 0.7;
 const poseErrors = { memoryMs: 350, freshShare: 0 };
+/** How far before the club's end the line ends, metres, the same all rep long: common practice, no source. */
+const lineEnds = { before: 0.02, sd: 0.012 };
 /** Shares of pictures: lost one at a time; in which a gap or a stretch without head end begins; tracked wrongly. */
 const lostShare = 0.03;
 const gapsPerSecond = 0.5;
@@ -45,7 +47,9 @@ const shortestShaft = 32;
 export function* seeRep(rep: RandomRep, camera: Camera, random: Random): Generator<SeenPicture> {
   const step = 1000 / rep.framesPerSecond;
   const { station } = rep.motion.plan.golfer;
-  const really = { clubLength: metres(station.clubLength + gaussian(random) * statedNoise.length) };
+  // The line that is seen ends where the head begins.
+  const before = lineEnds.before + lineEnds.sd * gaussian(random);
+  const really = { clubLength: metres(station.clubLength - before + gaussian(random) * statedNoise.length) };
   const depthBias = Math.sqrt(depthBiasShare) * statedNoise.depth * gaussian(random);
   const off = startWander(["angle", "across", "grip", "head"], trackerErrors, random);
   const slow = startWander(["depth", "shoulder", "thigh"], poseErrors, random);
