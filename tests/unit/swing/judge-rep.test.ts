@@ -19,12 +19,12 @@ const segmentTo = (peak: number, forward: number): Segment => ({
   after: -Infinity,
 });
 
-/** The club going back with the hands, which rise by half a metre, out of a rest with the club at `angle` degrees. */
-function repFrom(angle: number, atBall: boolean): RepSamples {
+/** The club going back with the hands, which rise by half a metre or by `rise`, out of a rest with the club at `angle` degrees. */
+function repFrom(angle: number, atBall: boolean, rise = 0.5): RepSamples {
   const rest = { from: -1000, to: 0, angle: angle * degree, hands: { x: 0, y: -0.5, z: 0.8 } };
   const samples = Array.from({ length: 31 }, (_, n): FollowedSample => {
     const t = milliseconds(n * 50);
-    const z = 0.8 + 0.5 * Math.sin((Math.PI * n) / 30);
+    const z = 0.8 + rise * Math.sin((Math.PI * n) / 30);
     const shaft = { t, grip: worldPoint(-0.2, -0.5, z), toHead: { x: -1, y: 0, z: 0 }, covariance: [] };
     return {
       ...{ t, shaft, alone: null, tracked: true, hands: null, leadShoulderZ: null, trailThighX: null },
@@ -37,6 +37,11 @@ function repFrom(angle: number, atBall: boolean): RepSamples {
 it("K3.2 a club that stood leant far back and is only picked up a little is no rep", () => {
   expect(refuseRep(repFrom(48, true), segmentTo(101, 0))).toBe("too-short");
   expect(refuseRep(repFrom(5, true), segmentTo(101, 0))).toBeNull();
+});
+
+it("K3.2 a movement at whose top the hands are lower than where they set off is no rep: a ball is teed up", () => {
+  expect(refuseRep(repFrom(5, true, -0.5), segmentTo(150, 0))).toBe("hands-sank");
+  expect(refuseRep(repFrom(5, true, 0.1), segmentTo(150, 0))).toBeNull();
 });
 
 it("K3.3 a club that rested forward of the ball makes a flow, though it was not seen to turn round there", () => {

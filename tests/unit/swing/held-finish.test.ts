@@ -1,0 +1,20 @@
+import { expect, it } from "vitest";
+import { replaySightings } from "../../accuracy/clock/replay-sightings.ts";
+import { practiceSession } from "../../scenes/session/practice-session.ts";
+import { usualSightErrors } from "../../scenes/session/sight-errors.ts";
+import { simulateSightings, type Sighting } from "../../scenes/session/simulate-sightings.ts";
+
+/** The sightings of a session up to `until` milliseconds. */
+function* firstOf(sightings: Iterable<Sighting>, until: number): Generator<Sighting> {
+  for (const sighting of sightings) {
+    if (sighting.t > until) return;
+    yield sighting;
+  }
+}
+
+it("K3.5 a finish that is held, the club lifted the wrong way round in it, is no rep of its own", () => {
+  // Its one full swing is over at 8 s; until 12 s the club is held over the shoulder and let down again.
+  const session = practiceSession(9015);
+  const { reps } = replaySightings(session, firstOf(simulateSightings(session, usualSightErrors), 12_000));
+  expect(reps.map(({ kind }) => kind)).toEqual(["full"]);
+});
