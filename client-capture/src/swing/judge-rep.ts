@@ -21,7 +21,8 @@ export function refuseRep(rep: RepSamples, segment: Segment): NotARep | null {
   );
   if (farthest < swingTuning.leastHandTravel) return "hands-stayed";
   const atTop = grips.filter(({ t }) => Math.abs(t - peak.t) <= swingTuning.aboutTop).map(({ grip }) => grip.z);
-  if (atTop.length > 0 && median(atTop) < start.z - swingTuning.mostSinking) return "hands-sank";
+  if (rep.rest !== null && atTop.length > 0 && median(atTop) < rep.rest.hands.z - swingTuning.mostSinking)
+    return "hands-sank";
   if (rep.address !== null && peak.angle - rep.address.angle < swingTuning.leastTurn) return "too-short";
   if (wentUpInFront(rep, peak.t)) return "not-behind";
   if (footShift(rep) > swingTuning.mostFootShift) return "walked";

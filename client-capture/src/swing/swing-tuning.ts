@@ -52,7 +52,7 @@ export const swingTuning = {
   handsRise: 0.1,
   /** Least travel of the hands from where they were at address to the peak, metres. Larger: rejects re-grips and very short half swings. */
   leastHandTravel: 0.22,
-  /** Most that the hands may be lower at the top, within so many milliseconds of it, than where they set off, metres: a backswing lifts them. Larger: takes teeing up for a half swing. */
+  /** Most that the hands may be lower at the top, within so many milliseconds of it, than where they rested, metres: a backswing lifts them, unless it sets off out of a flow. Larger: takes teeing up for a half swing. */
   mostSinking: 0.12,
   aboutTop: 100,
   /** Most that the feet may shift within a rep, metres. */
@@ -129,7 +129,7 @@ export const swingTuning = {
   holdNear: { angle: 14 * degree, height: 0.07 },
   /** Hands and shoulder errors that do not average out over a rep, metres: they set the error of arm level, takeaway and impact;
    * and the share of the time from top to low by which the fitted top is off because the way up and the way down differ, and impact because head and ball are placed apart along the line of sight. */
-  lasting: { shoulder: 0.018, thigh: 0.06, hands: 0.012, head: 0.05, top: 0.02, impact: 0.04 },
+  lasting: { shoulder: 0.03, thigh: 0.06, hands: 0.02, head: 0.05, top: 0.02, impact: 0.04 },
   /**
    * The head in the picture about impact, metres at the ball's distance: one standard deviation from picture to picture; of how much longer or shorter the shaft is seen while it
    * moves than while it rests; the change up to which its passing is fitted; and the milliseconds to either side that its pace is taken over.

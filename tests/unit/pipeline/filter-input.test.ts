@@ -32,7 +32,7 @@ function headTold(length: number, headSd: number) {
     camera,
     settings,
   );
-  if (seen?.head == null) throw new Error("filterInput told of no head");
+  if (seen === null || seen.head === null) throw new Error("filterInput told of no head");
   return seen.head;
 }
 

@@ -39,9 +39,11 @@ it("K3.2 a club that stood leant far back and is only picked up a little is no r
   expect(refuseRep(repFrom(5, true), segmentTo(101, 0))).toBeNull();
 });
 
-it("K3.2 a movement at whose top the hands are lower than where they set off is no rep: a ball is teed up", () => {
+it("K3.2 a movement at whose top the hands are lower than where they rested is no rep: a ball is teed up", () => {
   expect(refuseRep(repFrom(5, true, -0.5), segmentTo(150, 0))).toBe("hands-sank");
   expect(refuseRep(repFrom(5, true, 0.1), segmentTo(150, 0))).toBeNull();
+  // Out of a flow the hands come from a high follow-through.
+  expect(refuseRep({ ...repFrom(5, false, -0.5), rest: null }, segmentTo(150, -60))).toBeNull();
 });
 
 it("K3.3 a club that rested forward of the ball makes a flow, though it was not seen to turn round there", () => {
