@@ -7,8 +7,10 @@ import { demoMotion } from "@overcue/client-capture/demo-motion/demo-motion";
 import { buttPoint } from "@overcue/shared-geometry/butt-point";
 import { exactCamera } from "@overcue/shared-geometry/camera-spread";
 import { bandSubjectAt } from "@overcue/shared-geometry/checkpoints";
+import { gripToHead } from "@overcue/shared-geometry/grip-convention";
 import { headPoint } from "@overcue/shared-geometry/head-point";
 import type { ShaftInImage } from "@overcue/shared-geometry/image-shaft";
+import { imagePoint } from "@overcue/shared-geometry/point";
 import { milliseconds, pixels, radians, radiansPerSecond } from "@overcue/shared-geometry/units";
 import { sceneOf, type ConditionName } from "../../scenes/conditions.ts";
 import { simulatePoses } from "../../scenes/pose/simulate-poses.ts";
@@ -20,6 +22,9 @@ interface Reading {
   readonly error: number;
   readonly sd: number;
 }
+
+/** So far before the club's end the line that is seen of it ends, metres. */
+const lineEndsBefore = 0.02;
 
 /** A scene's rep, its shaft seen just where the picture shows it, its body as the simulated pose model says; read at the checkpoints. */
 function readScene(condition: ConditionName, seed: number): Reading[] {
@@ -40,13 +45,15 @@ function readScene(condition: ConditionName, seed: number): Reading[] {
     body = inWorld?.state ?? body;
     beside.push({ inWorld: inWorld?.output ?? null, resting: t < setOff });
     if (!truth) throw new Error("no club");
-    const { x, y } = truth.headInPicture;
-    const inside = x >= 0 && y >= 0 && x < camera.width && y < camera.height;
+    const { gripInPicture: grip, headInPicture: head } = truth;
+    const share = 1 - lineEndsBefore / gripToHead(station);
+    const lineEnd = imagePoint(grip.x + share * (head.x - grip.x), grip.y + share * (head.y - grip.y));
+    const inside = head.x >= 0 && head.y >= 0 && head.x < camera.width && head.y < camera.height;
     shafts.push({
       status: "tracked",
       t: milliseconds(t),
-      grip: truth.gripInPicture,
-      head: inside ? truth.headInPicture : null,
+      grip,
+      head: inside ? lineEnd : null,
       angle: truth.angleInPicture,
       sd: radians(0.005),
       angularRate: radiansPerSecond(0),
