@@ -11,6 +11,8 @@ const greys = 256;
 const about = 1;
 
 const contrast = new Float32Array(perTorso * farthest + 1);
+/** How much the line stands out at each look, brighter or darker, neighbours averaged. */
+const strength = new Float64Array(contrast.length);
 const counts = new Uint16Array(greys);
 
 /**
@@ -35,6 +37,7 @@ export function findLineEnd(
   const aside = Math.max(tuning.leastAside, tuning.aside * torso);
   for (let i = first - about; i <= last + about; i++)
     contrast[i] = standsOut(picture, x + cos * step * i, y + sin * step * i, sin, cos, aside);
+  for (let i = first; i <= last; i++) strength[i] = Math.abs(smoothed(i));
   const usual = usualContrast(first, Math.round(tuning.usualTo * looks));
   if (usual < tuning.leastContrast) return null;
   const from = Math.max(first, looks - Math.round(tuning.before * perTorso));
@@ -65,12 +68,12 @@ function standsOut(picture: Picture, x: number, y: number, sin: number, cos: num
   return left * right > 0 ? Math.sign(left) * Math.min(Math.abs(left), Math.abs(right)) : 0;
 }
 
-/** The middle one of the contrasts, whichever their signs. */
+/** The middle one of how much it stands out, in whole grey levels. */
 function usualContrast(from: number, to: number): number {
   counts.fill(0);
   let total = 0;
   for (let i = from; i < to; i++) {
-    const grey = Math.min(greys - 1, Math.round(Math.abs(smoothed(i))));
+    const grey = Math.min(greys - 1, Math.round(strength[i] as number));
     counts[grey] = (counts[grey] as number) + 1;
     total++;
   }
@@ -89,7 +92,7 @@ function smoothed(i: number): number {
 }
 
 /** 1 where the line stands out as it does as a rule, 0 where it does not. */
-const likeness = (i: number, usual: number): number => Math.min(1, Math.abs(smoothed(i)) / usual);
+const likeness = (i: number, usual: number): number => Math.min(1, (strength[i] as number) / usual);
 
 function meanLikeness(from: number, to: number, usual: number): number {
   let sum = 0;

@@ -4,7 +4,7 @@ import type { Picture } from "../picture/picture.ts";
 import type { Candidate } from "./find-candidates.ts";
 import type { ShaftSight } from "./look-for-shaft.ts";
 import { findLineEnd } from "./find-line-end.ts";
-import { refineLine, type LineGuess } from "./refine-line.ts";
+import { refineLine } from "./refine-line.ts";
 import { shareOnLimb } from "./share-on-limb.ts";
 
 /** A candidate after the fit at full resolution. Pixels of the picture, radians. */
@@ -73,6 +73,7 @@ export function fitCandidate(sight: ShaftSight, picture: Picture, candidate: Can
     line.y + Math.sin(line.angle) * end,
     tuning.borderShare * hands.torso,
   );
+  const plainEnd = fitted && !borrowed && !leaves ? findLineEnd(picture, line, end, hands.torso) : null;
   return {
     x: line.x + Math.cos(line.angle) * along,
     y: line.y + Math.sin(line.angle) * along,
@@ -87,7 +88,7 @@ export function fitCandidate(sight: ShaftSight, picture: Picture, candidate: Can
       hands.torso * (beside ? tuning.rodAcross : tuning.leastAcross),
     ),
     end: end - along,
-    plainEnd: fitted && !borrowed && !leaves ? endFromHands(picture, line, end, along, hands.torso) : null,
+    plainEnd: plainEnd === null ? null : plainEnd - along,
     evidence,
     novelty: sight.novelty[Math.round(candidate.angle / sight.sweep.step) % sight.novelty.length] as number,
     rodSeen: borrowed || (sight.rod !== null && candidate.through > tuning.rodEvidence),
@@ -104,18 +105,6 @@ export function fitCandidate(sight: ShaftSight, picture: Picture, candidate: Can
     headHidden: borrowed || leaves,
     endHidden: leaves || (borrowed && !sight.rodAlong),
   };
-}
-
-/** `along`: where on the line the hands are. */
-function endFromHands(
-  picture: Picture,
-  line: Pick<LineGuess, "x" | "y" | "angle">,
-  end: number,
-  along: number,
-  torso: number,
-): number | null {
-  const found = findLineEnd(picture, line, end, torso);
-  return found === null ? null : found - along;
 }
 
 function isNearBorder({ width, height }: Picture, x: number, y: number, margin: number): boolean {
