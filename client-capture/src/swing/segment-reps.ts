@@ -4,7 +4,7 @@ import { timeThroughBall } from "./time-through-ball.ts";
 
 /** Why a movement of the club was not taken for a rep. A closed list, for the screens and the tests. */
 export type NotARep =
-  "too-short" | "hands-stayed" | "hands-sank" | "not-behind" | "walked" | "club-lost" | "too-long" | "no-impact";
+  "too-short" | "hands-stayed" | "hands-sank" | "hands-high" | "not-behind" | "walked" | "club-lost" | "too-long" | "no-impact";
 
 /** The part of a movement that the club is in. */
 export type SwingPhase = "still" | "back" | "top" | "down" | "through" | "hold" | "unknown";

@@ -52,9 +52,12 @@ export const swingTuning = {
   handsRise: 0.1,
   /** Least travel of the hands from where they were at address to the peak, metres. Larger: rejects re-grips and very short half swings. */
   leastHandTravel: 0.22,
-  /** Most that the hands may be lower at the top, within so many milliseconds of it, than where they rested, metres: a backswing lifts them, unless it sets off out of a flow. Larger: takes teeing up for a half swing. */
+  /** Least that the lead hand is under its shoulder when the club comes through the low, metres: at the finish, hands high, the club hangs over the shoulder. Larger: takes fewer finishes for reps, more reps for finishes. */
+  leastUnderShoulder: 0.15,
+  /** Most that the hands may be lower at the top than where they rested, metres: a backswing lifts them, unless it sets off out of a flow. Larger: takes teeing up for a half swing. */
   mostSinking: 0.12,
-  aboutTop: 100,
+  /** Both are looked at within so many milliseconds, as a median. */
+  aboutTurn: 100,
   /** Most that the feet may shift within a rep, metres. */
   mostFootShift: 0.3,
   /** Longest gap without a shaft inside a rep, milliseconds. */
