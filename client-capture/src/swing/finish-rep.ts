@@ -4,6 +4,7 @@ import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
 import type { CheckpointTime } from "./checkpoint-time.ts";
 import { dateCheckpoints } from "./date-checkpoints.ts";
 import type { FollowedSample } from "./follow-swing.ts";
+import { isFinish } from "./is-finish.ts";
 import { kindOfRep, refuseRep, type RepKind } from "./judge-rep.ts";
 import { repSamples } from "./rep-samples.ts";
 import type { NotARep, Segment } from "./segment-reps.ts";
@@ -52,6 +53,7 @@ export function finishRep(
   const impact = at("impact");
   const top = at("top");
   if (impact === null || (top !== null && impact.t <= top.t)) return { refused: "no-impact" };
+  if (isFinish(cut, segment, times)) return { refused: "hands-high" };
   const pumped = segment.tops.length > 1 ? segment.tops[0] : undefined;
   const firstTop = top === null || pumped === undefined ? top : { t: pumped.t, sd: top.sd };
   const downswingSeconds = top === null ? null : (impact.t - top.t) / 1000;

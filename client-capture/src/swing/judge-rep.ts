@@ -1,4 +1,3 @@
-import { handOverShoulder } from "./lead-hand.ts";
 import { median } from "./median.ts";
 import type { RepSamples } from "./rep-samples.ts";
 import type { NotARep, Segment } from "./segment-reps.ts";
@@ -24,21 +23,10 @@ export function refuseRep(rep: RepSamples, segment: Segment): NotARep | null {
   const atTop = grips.filter(({ t }) => Math.abs(t - peak.t) <= swingTuning.aboutTurn).map(({ grip }) => grip.z);
   if (rep.rest !== null && atTop.length > 0 && median(atTop) < rep.rest.hands.z - swingTuning.mostSinking)
     return "hands-sank";
-  if (handsHigh(rep, segment.passedLowAt)) return "hands-high";
   if (rep.address !== null && peak.angle - rep.address.angle < swingTuning.leastTurn) return "too-short";
   if (wentUpInFront(rep, peak.t)) return "not-behind";
   if (footShift(rep) > swingTuning.mostFootShift) return "walked";
   return null;
-}
-
-/** Nobody strikes a ball with the hands about the shoulders: a club that is seen to hang there lies over them, its lean taken the wrong way round. */
-function handsHigh(rep: RepSamples, lowAt: number): boolean {
-  const atLow = rep.samples.flatMap(({ t, shaft, leadShoulderZ }) =>
-    shaft === null || leadShoulderZ === null || Math.abs(t - lowAt) > swingTuning.aboutTurn
-      ? []
-      : [handOverShoulder(shaft, leadShoulderZ)],
-  );
-  return atLow.length > 0 && median(atLow) > -swingTuning.leastUnderShoulder;
 }
 
 /** A club lifted in front of the body first comes level across the target line; a backswing comes level pointing along it. */

@@ -1,5 +1,6 @@
 import type { Direction, ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
 import type { Estimated } from "./swing-sample.ts";
+import { swingTuning } from "./swing-tuning.ts";
 
 /** Metres from the middle of the two hands to the middle of the lead hand, towards the butt (half a hand's breadth; from memory, no source). */
 const leadHandTowardsButt = 0.045;
@@ -13,3 +14,7 @@ function leadHandAboveGrip(toHead: Direction): number {
 export function handOverShoulder({ grip, toHead }: ShaftInWorld, leadShoulderZ: Estimated): number {
   return grip.z + leadHandAboveGrip(toHead) - leadShoulderZ.value;
 }
+
+/** Whether the hands are about the shoulders or over them: there they go at the top and at the finish, and never at the ball. */
+export const areHandsHigh = (shaft: ShaftInWorld, leadShoulderZ: Estimated): boolean =>
+  handOverShoulder(shaft, leadShoulderZ) > -swingTuning.leastUnderShoulder;

@@ -1,10 +1,19 @@
 import type { FollowedSample } from "./follow-swing.ts";
+import { areHandsHigh } from "./lead-hand.ts";
 import { swingTuning } from "./swing-tuning.ts";
 import { timeThroughBall } from "./time-through-ball.ts";
 
 /** Why a movement of the club was not taken for a rep. A closed list, for the screens and the tests. */
 export type NotARep =
-  "too-short" | "hands-stayed" | "hands-sank" | "hands-high" | "not-behind" | "walked" | "club-lost" | "too-long" | "no-impact";
+  | "too-short"
+  | "hands-stayed"
+  | "hands-sank"
+  | "hands-high"
+  | "not-behind"
+  | "walked"
+  | "club-lost"
+  | "too-long"
+  | "no-impact";
 
 /** The part of a movement that the club is in. */
 export type SwingPhase = "still" | "back" | "top" | "down" | "through" | "hold" | "unknown";
@@ -135,7 +144,7 @@ function follow(
     );
   }
   if (movement.stage === "down") {
-    if (here.angle < swingTuning.passesLow) {
+    if (here.angle < swingTuning.passesLow && !isSupposed(sample)) {
       // No rep, and nothing to wait for: what follows may be the rep's own way back.
       if (peakOf(movement.tops) < swingTuning.leastPeak)
         return { state: { ...state, movement: null }, verdict: { refused: "too-short" } };
@@ -161,6 +170,10 @@ function follow(
   if (!turned && !over) return keep(further ? { ...movement, running: here } : movement);
   return finish(state, movement, passedLowAt, turned ? running.t : sample.t);
 }
+
+/** A club out of sight is supposed to go on as it went; it has not come down with the hands about the shoulders still. */
+const isSupposed = ({ tracked, hanging, leadShoulderZ }: FollowedSample): boolean =>
+  !tracked && hanging !== null && leadShoulderZ !== null && areHandsHigh(hanging, leadShoulderZ);
 
 /** A turn that the angle's own error could feign is none. */
 const reversalAt = ({ angleSd }: FollowedSample): number =>

@@ -231,6 +231,21 @@ describe("reps", () => {
     expect(Math.abs((dated?.t ?? 0) - truth)).toBeLessThan(200);
   });
 
+  it("K3.5 a club out of sight, and supposed to turn on past the top and hang there, has not come down while the hands are high", () => {
+    const motion = motionOf(rep("rehearsal", slowTempo));
+    const top = motion.checkpoints.find(({ checkpoint }) => checkpoint === "top")?.t ?? Number.NaN;
+    const unseen = (sample: SwingSample): SwingSample => {
+      const after = sample.t - top;
+      if (sample.shaft === null || after < 0 || after > 900) return sample;
+      const droops = ((10 + Math.max(0, after - 540) / 4) * Math.PI) / 180;
+      const toHead = { x: Math.cos(droops), y: 0, z: -Math.sin(droops) };
+      return { ...sample, tracked: false, shaft: { ...sample.shaft, toHead }, alone: null };
+    };
+    const finished = finishedOf(run(motion, 60, noNoise, unseen));
+    expect(finished.map(({ kind }) => kind)).toEqual(["rehearsal"]);
+    expect(finished[0]?.missing).toEqual([]);
+  });
+
   it("K3.6 a club that is held at the top, pointing away from the camera and unseen for three and a half seconds, loses no rep", () => {
     const hold = { at: "top", seconds: 3.4 } as const;
     const motion = motionOf({ do: "rep", kind: "rehearsal", places: evenPlaces, tempo: slowTempo, hold });
