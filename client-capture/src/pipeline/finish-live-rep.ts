@@ -5,12 +5,8 @@ import type { FinishedRep } from "../swing/finish-rep.ts";
 import { repReadings, type RepReading } from "./rep-readings.ts";
 import type { StepOutput } from "./step.ts";
 
-/** A rep of the second pass that ends this near to the first pass's is the same one, milliseconds. */
-const sameEnd = 700;
-
 /**
- * The rep that the newest picture ended, as the `first` pass had it, gone over once more with all of its pictures. Where the second pass
- * finds no rep there, the first pass's stands. `evidence` and `outputs` are of the same pictures in the same order.
+ * The rep that the newest picture ended, as the `first` pass had it, gone over once more with all of its pictures. `evidence` and `outputs` are of the same pictures in the same order.
  */
 export function finishLiveRep(
   first: FinishedRep,
@@ -18,7 +14,16 @@ export function finishLiveRep(
   outputs: readonly StepOutput[],
   configuration: Configuration,
 ): RepReading {
-  const again = goOverAgain(evidence, outputs, configuration);
-  const same = again.reps.find((rep) => Math.abs(rep.endedAt - first.endedAt) < sameEnd);
-  return repReadings(same ?? first, configuration);
+  const { reps } = goOverAgain(evidence, outputs, configuration);
+  return repReadings(goneOver(first, reps), configuration);
 }
+
+/**
+ * A rep as the second pass has it; where that finds no rep there, the first pass's stands. Two passes date a rep's end a second apart and more, but no rep sets off before the ball of the one
+ * before.
+ */
+export const goneOver = (first: FinishedRep, second: readonly FinishedRep[]): FinishedRep =>
+  second.find((rep) => rep.startedAt < impactOf(first) && first.startedAt < impactOf(rep)) ?? first;
+
+const impactOf = ({ checkpoints, endedAt }: FinishedRep): number =>
+  checkpoints.find(({ checkpoint }) => checkpoint === "impact")?.t ?? endedAt;

@@ -5,7 +5,7 @@ import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
 import { smoothShaft } from "../shaft/smooth-shaft.ts";
 import type { ShaftEvidence } from "../shaft/track-shaft.ts";
 import type { FinishedRep } from "../swing/finish-rep.ts";
-import { runSwingClock, startSwingClock } from "../swing/swing-clock.ts";
+import { endSwingClock, runSwingClock, startSwingClock } from "../swing/swing-clock.ts";
 import { bodiesBetween } from "./bodies-between.ts";
 import { cameraFor } from "./camera-for.ts";
 import type { Configuration } from "./configuration.ts";
@@ -67,7 +67,8 @@ export function goOverShafts(
     clock = timed.state;
     if (timed.output.finished !== null) reps.push(timed.output.finished);
   });
-  return { shafts, worlds, reps };
+  const last = endSwingClock(clock);
+  return { shafts, worlds, reps: last === null ? reps : [...reps, last] };
 }
 
 /** The shafts as pictures read all at once would show them. */

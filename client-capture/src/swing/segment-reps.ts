@@ -181,21 +181,34 @@ const reversalAt = ({ angleSd }: FollowedSample): number =>
 
 const handsOf = ({ hanging }: FollowedSample): number => hanging?.grip.z ?? Number.NaN;
 
+/**
+ * The movement that the pictures end in at `endedAt`: its club has come through the low and had the time to pass the ball, but was not seen to come up again.
+ * Null where there is none.
+ */
+export function segmentAtEnd(state: Segmenting, endedAt: number): Segment | null {
+  const { movement } = state;
+  const passedLowAt = movement?.passedLowAt ?? null;
+  if (movement === null || passedLowAt === null) return null;
+  const hadTime = endedAt - passedLowAt >= timeThroughBall(movement.tops, passedLowAt);
+  return hadTime ? segmentOf(state, movement, passedLowAt, endedAt) : null;
+}
+
+const segmentOf = (state: Segmenting, movement: Movement, passedLowAt: number, endedAt: number): Segment => ({
+  leftLowAt: movement.leftLowAt,
+  tops: movement.tops,
+  turns: movement.turns,
+  passedLowAt,
+  endedAt,
+  forwardBefore: state.forward,
+  after: state.overAt,
+});
+
 function finish(
   state: Segmenting,
   movement: Movement,
   passedLowAt: number,
   endedAt: number,
 ): { state: Segmenting; verdict: Verdict } {
-  const segment: Segment = {
-    leftLowAt: movement.leftLowAt,
-    tops: movement.tops,
-    turns: movement.turns,
-    passedLowAt,
-    endedAt,
-    forwardBefore: state.forward,
-    after: state.overAt,
-  };
   const after: Segmenting = {
     ...state,
     movement: null,
@@ -203,7 +216,7 @@ function finish(
     forward: { ...movement.running },
     overAt: endedAt,
   };
-  return { state: after, verdict: { segment } };
+  return { state: after, verdict: { segment: segmentOf(state, movement, passedLowAt, endedAt) } };
 }
 
 const peakOf = (tops: readonly Extreme[]): number => Math.max(...tops.map(({ angle }) => angle));

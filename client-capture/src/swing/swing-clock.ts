@@ -4,6 +4,7 @@ import { finishRep, type DatedCheckpoint, type FinishedRep } from "./finish-rep.
 import { followSwing, startUnrolling, type FollowedSample, type Unrolling } from "./follow-swing.ts";
 import { passLive, startPassing, type Passing } from "./pass-live.ts";
 import {
+  segmentAtEnd,
   segmentReps,
   startSegmenting,
   type Movement,
@@ -67,6 +68,14 @@ export function runSwingClock(
       refused: over !== null && "refused" in over ? over.refused : null,
     },
   };
+}
+
+/** The rep that the samples end in: the club has passed the ball, but its follow-through is not over. Null where there is none. */
+export function endSwingClock({ segmenting, kept, gripToHead }: SwingClockState): FinishedRep | null {
+  const last = kept[kept.length - 1];
+  const segment = last === undefined ? null : segmentAtEnd(segmenting, last.t);
+  const over = segment === null ? null : finishRep(kept, segment, gripToHead);
+  return over !== null && "rep" in over ? over.rep : null;
 }
 
 const quiet: SwingClockOutput = { phase: "unknown", checkpoint: null, passed: [], finished: null, refused: null };

@@ -10,7 +10,13 @@ import {
   type DemoRepKind,
   type DemoTempo,
 } from "@overcue/client-capture/demo-motion/demo-golfer-settings";
-import { runSwingClock, startSwingClock, type SwingClockOutput } from "@overcue/client-capture/swing/swing-clock";
+import type { FinishedRep } from "@overcue/client-capture/swing/finish-rep";
+import {
+  endSwingClock,
+  runSwingClock,
+  startSwingClock,
+  type SwingClockOutput,
+} from "@overcue/client-capture/swing/swing-clock";
 import type { SwingSample } from "@overcue/client-capture/swing/swing-sample";
 import { gripToHead } from "@overcue/shared-geometry/grip-convention";
 import { seconds } from "@overcue/shared-geometry/units";
@@ -244,6 +250,25 @@ describe("reps", () => {
     const finished = finishedOf(run(motion, 60, noNoise, unseen));
     expect(finished.map(({ kind }) => kind)).toEqual(["rehearsal"]);
     expect(finished[0]?.missing).toEqual([]);
+  });
+
+  it("K3.1 pictures that end in a follow-through have the rep that it is of, once the club has had the time to pass the ball", () => {
+    const motion = motionOf(rep("full"));
+    const impact = motion.checkpoints.find(({ checkpoint }) => checkpoint === "impact")?.t ?? Number.NaN;
+    const endedAt = (end: number): FinishedRep | null => {
+      let state = startSwingClock(gripToHead(usualGolfer.station));
+      for (const sample of trueSamples(motion, 60, noNoise, seededRandom(7))) {
+        if (sample.t > end) break;
+        const ran = runSwingClock(state, sample);
+        state = ran.state;
+        expect(ran.output.finished).toBeNull();
+      }
+      return endSwingClock(state);
+    };
+    expect(endedAt(impact - 50)).toBeNull();
+    const finished = endedAt(impact + 400);
+    expect(finished?.kind).toBe("full");
+    expect(finished?.missing).toEqual([]);
   });
 
   it("K3.6 a club that is held at the top, pointing away from the camera and unseen for three and a half seconds, loses no rep", () => {
