@@ -19,7 +19,7 @@ export async function findStation(
   measure: MeasureClient,
   settings: StationSettings,
 ): Promise<Configuration> {
-  measure.start({ settings, camera: null, calibration: "uncalibrated" }, true);
+  measure.start({ settings, camera: null, calibration: "uncalibrated" }, "show");
   const gathering = gatherPictures(
     "clip",
     (first) => measure.keep(first),

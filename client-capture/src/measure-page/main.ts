@@ -72,7 +72,7 @@ async function measure(job: Exclude<Job, { kind: "picture" }>): Promise<unknown>
   const measure = startMeasureClient();
   const { source, configuration, posesEvery, report } = await openJob(job, measure);
   const pose = await startPoseClient({ model: "full", delegate: "CPU", warmUp: false, patience });
-  measure.start(configuration, true);
+  measure.start(configuration, job.kind === "demo" ? "show" : "clip");
   const started = performance.now();
   const tellProgress = (done: number): void => {
     if (done % 100 === 0) console.info(`${String(done)} frames`);

@@ -9,7 +9,7 @@ import type { StepOutput } from "../pipeline/step.ts";
 import type { RodColour } from "../shaft/rod-likeness.ts";
 import type { CameraHints, FoundStation } from "../station/find-sticks.ts";
 import type { SnappedStick } from "../station/snap-stick.ts";
-import type { FromMeasureWorker, FrozenPicture, ToMeasureWorker } from "../workers/measure-messages.ts";
+import type { FromMeasureWorker, FrozenPicture, RunKind, ToMeasureWorker } from "../workers/measure-messages.ts";
 
 export interface Measured {
   readonly output: StepOutput;
@@ -22,7 +22,7 @@ export interface Measured {
 
 /** The measuring stages in a worker of their own. */
 export interface MeasureClient {
-  start(configuration: Configuration, keepForClip: boolean): void;
+  start(configuration: Configuration, run: RunKind): void;
   tellBody(body: Body | null): void;
   /** Another camera or mark from the next picture on; what was remembered of earlier ones stays. */
   reconfigure(configuration: Configuration): void;
@@ -99,8 +99,8 @@ export function startMeasureClient(): MeasureClient {
       waitingReps.set(id, { resolve, reject });
     });
   return {
-    start(configuration, keepForClip) {
-      post({ do: "start", configuration, keepForClip });
+    start(configuration, run) {
+      post({ do: "start", configuration, run });
     },
     tellBody(body) {
       post({ do: "body", body });

@@ -1,9 +1,13 @@
+import { milliseconds } from "@overcue/shared-geometry/units";
 import type { ShaftEvidence } from "../shaft/track-shaft.ts";
 import type { Configuration } from "./configuration.ts";
 import { goOverAgain } from "./go-over-again.ts";
 import type { FinishedRep } from "../swing/finish-rep.ts";
 import { repReadings, type RepReading } from "./rep-readings.ts";
 import type { StepOutput } from "./step.ts";
+
+/** Live pictures are kept this long for it, milliseconds: a slow rehearsal with two pumps and a look round fits in. */
+export const memoryForRep = milliseconds(25_000);
 
 /**
  * The rep that the newest picture ended, as the `first` pass had it, gone over once more with all of its pictures. `evidence` and `outputs` are of the same pictures in the same order.

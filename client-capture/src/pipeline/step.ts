@@ -1,6 +1,6 @@
 import type { Milliseconds } from "@overcue/shared-geometry/units";
 import type { Picture } from "../picture/picture.ts";
-import { startShaftTracker, trackShaft, type ShaftTrackerState } from "../shaft/track-shaft.ts";
+import { startShaftTracker, trackShaft, type Effort, type ShaftTrackerState } from "../shaft/track-shaft.ts";
 import type { Body } from "./body.ts";
 import type { Configuration } from "./configuration.ts";
 import { startAfterShaft, stepAfterShaft, type AfterShaftState, type StepOutput } from "./step-after-shaft.ts";
@@ -20,11 +20,12 @@ export interface StepState {
 }
 
 /** `keepFor`: how long what each picture showed is kept for going over it again, milliseconds; infinite for a clip. */
-export function startStep(configuration: Configuration, keepFor: Milliseconds): StepState {
+export function startStep(configuration: Configuration, keepFor: Milliseconds, effort: Effort): StepState {
   return {
     shaft: startShaftTracker({
       handed: configuration.settings.handed,
       keepEvidence: keepFor,
+      effort,
       rodColour: configuration.rod?.colour ?? null,
       rodAlong: configuration.settings.rodBeyondButt > 0,
     }),

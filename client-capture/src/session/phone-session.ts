@@ -126,7 +126,7 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
   const configure = (current: Run): void => {
     current.configuration = configurationOf(current);
     sticks.use(current.opened.source.info.kind === "demo" ? null : current.configuration);
-    measure.start(current.configuration, false);
+    measure.start(current.configuration, "live");
     repIds.drop();
     tellCamera(current.configuration, "");
     toldBands.forget();

@@ -28,6 +28,9 @@ import { weighEmergence } from "./weigh-emergence.ts";
 import { lowness, weighLowHands, weighRestingHands } from "./weigh-low-hands.ts";
 import { clutterLevel, weighDirections } from "./weigh-directions.ts";
 
+/** `live` keeps up with a camera; `leisure` looks finer and everywhere, for a clip. */
+export type Effort = "live" | "leisure";
+
 /** What the tracker may be told beforehand; all but the hand has a default. */
 export interface ShaftTrackerOptions {
   readonly handed: Handed;
@@ -37,11 +40,8 @@ export interface ShaftTrackerOptions {
   readonly rodColour?: RodColour | null;
   /** Whether a practice rod lies along the shaft and out of the butt. Default: where its colour is known. */
   readonly rodAlong?: boolean;
-  /**
-   * `live` keeps up with a camera; `leisure` looks finer and everywhere, for a clip. Default: `leisure` where evidence is kept without
-   * end, `live` otherwise.
-   */
-  readonly effort?: "live" | "leisure";
+  /** Default: `live`. */
+  readonly effort?: Effort;
   /** Whether `lagged` answers are wanted; they cost a tenth of the tracker's time. Default false. */
   readonly lagged?: boolean;
   /** Numbers to use in place of the shipped ones. */
@@ -104,7 +104,7 @@ export interface ShaftOutput {
 
 export function startShaftTracker(options: ShaftTrackerOptions): ShaftTrackerState {
   const keepEvidence = options.keepEvidence ?? 0;
-  const leisure = (options.effort ?? (keepEvidence === Infinity ? "leisure" : "live")) === "leisure";
+  const leisure = options.effort === "leisure";
   const tuning: ShaftTuning = { ...shaftTuning, ...options.tuning };
   const sight = openSight(
     tuning,

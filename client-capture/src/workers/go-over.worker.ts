@@ -1,7 +1,6 @@
 /// <reference lib="webworker" />
-import { milliseconds } from "@overcue/shared-geometry/units";
 import type { Configuration } from "../pipeline/configuration.ts";
-import { finishLiveRep } from "../pipeline/finish-live-rep.ts";
+import { finishLiveRep, memoryForRep } from "../pipeline/finish-live-rep.ts";
 import type { RepReading } from "../pipeline/rep-readings.ts";
 import type { StepOutput } from "../pipeline/step.ts";
 import type { FinishedRep } from "../swing/finish-rep.ts";
@@ -9,9 +8,6 @@ import type { ShaftEvidence } from "../shaft/track-shaft.ts";
 import type { FromGoOverWorker, ToGoOverWorker } from "./go-over-messages.ts";
 
 declare const self: DedicatedWorkerGlobalScope;
-
-/** Live pictures are kept this long, milliseconds: a slow rehearsal with two pumps and a look round fits in. */
-const liveMemory = milliseconds(25_000);
 
 interface Memory {
   configuration: Configuration;
@@ -31,7 +27,7 @@ self.onmessage = ({ data }: MessageEvent<ToGoOverWorker>) => {
 function keep(kept: Memory, { id, evidence, output }: Extract<ToGoOverWorker, { do: "keep" }>): void {
   kept.evidence.push(evidence);
   kept.outputs.push(output);
-  while ((kept.outputs[0]?.t ?? output.t) < output.t - liveMemory) {
+  while ((kept.outputs[0]?.t ?? output.t) < output.t - memoryForRep) {
     kept.evidence.shift();
     kept.outputs.shift();
   }

@@ -17,9 +17,12 @@ export interface FrozenPicture {
   readonly rgba: Uint8ClampedArray<ArrayBuffer>;
 }
 
+/** `live`: each rep is told as soon as it has been gone over. `clip`: all is kept and gone over at the end, at leisure. `show`: looked at as live pictures are, and kept to be finished with the reps that live ones have. */
+export type RunKind = "live" | "clip" | "show";
+
 export type ToMeasureWorker =
   /** Starts anew: everything remembered of earlier pictures is dropped. */
-  | { readonly do: "start"; readonly configuration: Configuration; readonly keepForClip: boolean }
+  | { readonly do: "start"; readonly configuration: Configuration; readonly run: RunKind }
   /** The newest answer of the pose model, for the pictures from here on; null: nobody was found. */
   | { readonly do: "body"; readonly body: Body | null }
   | {

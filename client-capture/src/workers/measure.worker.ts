@@ -3,6 +3,7 @@ import { milliseconds } from "@overcue/shared-geometry/units";
 import type { Body } from "../pipeline/body.ts";
 import type { Configuration } from "../pipeline/configuration.ts";
 import { finishClip } from "../pipeline/finish-clip.ts";
+import { finishShow } from "../pipeline/finish-show.ts";
 import { startStep, step, type StepOutput, type StepState } from "../pipeline/step.ts";
 import { meanBrightness } from "../picture/mean-brightness.ts";
 import type { Picture } from "../picture/picture.ts";
@@ -12,7 +13,7 @@ import { findSticks } from "../station/find-sticks.ts";
 import { medianPicture } from "../station/median-picture.ts";
 import { snapStick } from "../station/snap-stick.ts";
 import { startGoOverClient, type GoOverClient } from "./go-over-client.ts";
-import type { FromMeasureWorker, ToMeasureWorker } from "./measure-messages.ts";
+import type { FromMeasureWorker, RunKind, ToMeasureWorker } from "./measure-messages.ts";
 import { PictureReader } from "./picture-reader.ts";
 
 declare const self: DedicatedWorkerGlobalScope;
@@ -22,6 +23,7 @@ const clipMemory = milliseconds(Number.POSITIVE_INFINITY);
 const liveMemory = milliseconds(1);
 
 interface Run {
+  readonly kind: RunKind;
   configuration: Configuration;
   state: StepState;
   /** Of a clip's pictures so far; null for live ones. */
@@ -46,7 +48,7 @@ const tell = (message: FromMeasureWorker): void => {
 self.onmessage = ({ data }: MessageEvent<ToMeasureWorker>) => {
   switch (data.do) {
     case "start":
-      run = start(data.configuration, data.keepForClip);
+      run = start(data.configuration, data.run);
       body = null;
       return;
     case "body":
@@ -63,9 +65,10 @@ self.onmessage = ({ data }: MessageEvent<ToMeasureWorker>) => {
       return;
     case "finish":
       answer(data.id, () => {
-        const { state, outputs, configuration } = startedRun();
+        const { kind, state, outputs, configuration } = startedRun();
         if (outputs === null) throw new Error("Live pictures have no end to finish.");
-        return { told: "finished", id: data.id, answer: finishClip(state, outputs, configuration) };
+        const finish = kind === "show" ? finishShow : finishClip;
+        return { told: "finished", id: data.id, answer: finish(state, outputs, configuration) };
       });
       return;
     case "keep":
@@ -100,15 +103,19 @@ self.onmessage = ({ data }: MessageEvent<ToMeasureWorker>) => {
   }
 };
 
-function start(configuration: Configuration, forClip: boolean): Run {
-  if (!forClip) {
+function start(configuration: Configuration, kind: RunKind): Run {
+  if (kind === "live") {
     goingOver ??= startGoOverClient((id, rep) => {
       tell({ told: "rep", id, rep });
     });
     goingOver.start(configuration);
   }
-  const state = startStep(configuration, forClip ? clipMemory : liveMemory);
-  return { configuration, state, outputs: forClip ? [] : null };
+  const state = startStep(
+    configuration,
+    kind === "live" ? liveMemory : clipMemory,
+    kind === "clip" ? "leisure" : "live",
+  );
+  return { kind, configuration, state, outputs: kind === "live" ? null : [] };
 }
 
 async function measure({ id, image, rotation, t }: Extract<ToMeasureWorker, { do: "measure" }>): Promise<void> {

@@ -57,7 +57,7 @@ const failed = answers.filter((answer) => answer.how === "failed");
 const lens = filmed.flatMap(({ lensOff }) => (lensOff === null ? [] : [100 * lensOff]));
 tell(
   "Filmed: the demo golfer, every stage real",
-  `${filmed.length} sessions, ${filmed.reduce((sum, { frames }) => sum + frames, 0)} pictures of 720x1280 (30 a second slow, 60 else), four or five reps one after the other without distractions, slow ones in 3 s; the real pose model asked 15 times a second, the real tracker, which looks at leisure and goes over all at the end as in a clip, the camera from the sticks found in
+  `${filmed.length} sessions, ${filmed.reduce((sum, { frames }) => sum + frames, 0)} pictures of 720x1280 (30 a second slow, 60 else), four or five reps one after the other without distractions, slow ones in 3 s; the real pose model asked 15 times a second, the real tracker as it looks live, each rep gone over when it has ended, as it goes into the book; the camera from the sticks found in
 ten pictures of the empty place (its lens p50 ${quantile(lens, 0.5).toFixed(0)} cm, at most ${quantile(lens, 1).toFixed(0)} cm from the virtual one; in ${filmed.length - lens.length} sessions they were not found, and the virtual camera stands in for marks drawn by hand). ${failed.length} sessions failed${failed.map(({ index, why }) => ` (${index}: ${why})`).join("")}.`,
   filmed.map(({ judged }) => judged),
 );

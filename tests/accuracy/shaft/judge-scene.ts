@@ -1,7 +1,7 @@
 import { readHands } from "@overcue/client-capture/shaft/hands";
 import { smoothShaft } from "@overcue/client-capture/shaft/smooth-shaft";
 import type { RodColour } from "@overcue/client-capture/shaft/rod-likeness";
-import { startShaftTracker, trackShaft } from "@overcue/client-capture/shaft/track-shaft";
+import { startShaftTracker, trackShaft, type Effort } from "@overcue/client-capture/shaft/track-shaft";
 import { milliseconds, radians } from "@overcue/shared-geometry/units";
 import type { Film } from "../../scenes/film.ts";
 import { renderScene, type SceneFrame } from "../../scenes/render-scene.ts";
@@ -25,7 +25,7 @@ export interface JudgeOptions {
   /** Stop after this many pictures; Infinity for all. */
   readonly mostFrames: number;
   /** Whether the tracker keeps up with a camera, or looks at a clip. */
-  readonly effort: "live" | "leisure";
+  readonly effort: Effort;
   /** What is known of the rod's colour beforehand. */
   readonly rodColour: RodColour | null;
   /** The scene's pictures, where they are shown more than once; left out: painted as they are asked for. */

@@ -1,3 +1,4 @@
+import type { Effort } from "@overcue/client-capture/shaft/track-shaft";
 import { conditionNames, sceneOf, type ConditionName } from "../../scenes/conditions.ts";
 import type { SceneSettings } from "../../scenes/scene-settings.ts";
 
@@ -42,7 +43,7 @@ export const isTapped = (name: RowName): boolean => name === tappedRow;
 
 const isClip = (name: RowName): name is typeof clipRow | typeof codedRow => name === clipRow || name === codedRow;
 
-export const effortOf = (name: RowName): "live" | "leisure" => (isClip(name) ? "leisure" : "live");
+export const effortOf = (name: RowName): Effort => (isClip(name) ? "leisure" : "live");
 
 /** Bits a second that a clip takes as it is sent on by message: common practice, no source; null where nothing is coded. */
 export const bitsOf = (name: RowName): number | null => (name === codedRow ? 2_000_000 : null);

@@ -3,7 +3,12 @@ import { findFans } from "@overcue/client-capture/shaft/find-fans";
 import type { FittedCandidate } from "@overcue/client-capture/shaft/fit-candidate";
 import { shaftTuning, type ShaftTuning } from "@overcue/client-capture/shaft/shaft-tuning";
 import { smoothShaft } from "@overcue/client-capture/shaft/smooth-shaft";
-import { startShaftTracker, trackShaft, type ShaftTrackerState } from "@overcue/client-capture/shaft/track-shaft";
+import {
+  startShaftTracker,
+  trackShaft,
+  type Effort,
+  type ShaftTrackerState,
+} from "@overcue/client-capture/shaft/track-shaft";
 import { makeTurnFilter } from "@overcue/client-capture/shaft/turn-filter";
 import { turnRates } from "@overcue/client-capture/shaft/turn-rates";
 import { weighFans } from "@overcue/client-capture/shaft/weigh-fans";
@@ -30,11 +35,7 @@ const off = (angle: number, degrees: number): number =>
   degreesFromRadians(wrapAngle(radians(angle - (degrees * Math.PI) / 180)));
 
 /** Shows pictures to a tracker, hands where they are. */
-function show(
-  pictures: readonly Picture[],
-  effort: "live" | "leisure",
-  tuning: Partial<ShaftTuning> = {},
-): ShaftTrackerState {
+function show(pictures: readonly Picture[], effort: Effort, tuning: Partial<ShaftTuning> = {}): ShaftTrackerState {
   let state = startShaftTracker({ handed: "right", keepEvidence: milliseconds(Infinity), effort, tuning });
   pictures.forEach((picture, i) => {
     const t = milliseconds(step * i);
