@@ -68,7 +68,8 @@ export function goOverShafts(
     if (timed.output.finished !== null) reps.push(timed.output.finished);
   });
   const last = endSwingClock(clock);
-  return { shafts, worlds, reps: last === null ? reps : [...reps, last] };
+  if (last !== null) reps.push(last);
+  return { shafts, worlds, reps };
 }
 
 /** The shafts as pictures read all at once would show them. */

@@ -18,8 +18,11 @@ export interface ReplayedSession {
   readonly live: readonly ReadCheckpoint[];
 }
 
-/** A session's sightings through every stage after the tracker, live and then once more with all of them. */
-export function replaySightings({ scene }: PracticeSession, sightings: Iterable<Sighting>): ReplayedSession {
+/** A session's sightings through every stage after the tracker as they come, with the configuration that they went through. */
+export function stepSightings(
+  { scene }: PracticeSession,
+  sightings: Iterable<Sighting>,
+): { readonly configuration: Configuration; readonly outputs: readonly StepOutput[] } {
   const { camera, plan } = scene;
   const settings = plan.golfer.station;
   const shutter = { time: milliseconds(scene.readOutMs), towards: "down" } as const;
@@ -37,6 +40,12 @@ export function replaySightings({ scene }: PracticeSession, sightings: Iterable<
     state = stepped.state;
     outputs.push(stepped.output);
   }
+  return { configuration, outputs };
+}
+
+/** A session's sightings through every stage after the tracker, live and then once more with all of them. */
+export function replaySightings(session: PracticeSession, sightings: Iterable<Sighting>): ReplayedSession {
+  const { configuration, outputs } = stepSightings(session, sightings);
   const again = goOverShafts(
     outputs.map(({ shaft }) => shaft.now),
     outputs,

@@ -1,11 +1,11 @@
 import { expect, it } from "vitest";
-import type { Configuration } from "@overcue/client-capture/pipeline/configuration";
 import { goneOver } from "@overcue/client-capture/pipeline/finish-live-rep";
 import { goOverShafts } from "@overcue/client-capture/pipeline/go-over-again";
-import { startAfterShaft, stepAfterShaft, type StepOutput } from "@overcue/client-capture/pipeline/step-after-shaft";
 import type { FinishedRep } from "@overcue/client-capture/swing/finish-rep";
 import { milliseconds } from "@overcue/shared-geometry/units";
+import { stepSightings } from "../../accuracy/clock/replay-sightings.ts";
 import { trueReps } from "../../accuracy/clock/true-reps.ts";
+import { firstOf } from "../../scenes/session/first-of.ts";
 import { drawnSession, practiceSession } from "../../scenes/session/practice-session.ts";
 import { usualSightErrors } from "../../scenes/session/sight-errors.ts";
 import { simulateSightings } from "../../scenes/session/simulate-sightings.ts";
@@ -27,19 +27,9 @@ it("K4.3 a rep is the same in the second pass wherever that has it end; the rep 
 
 it("K4.3 pictures that end in a rep's follow-through are enough to go over it", () => {
   const session = practiceSession(9000, drawnSession);
-  const { camera, plan } = session.scene;
-  const configuration: Configuration = { settings: plan.golfer.station, camera, calibration: "demo" };
-  const picture = { width: camera.width, height: camera.height };
   const impact = trueReps(session.motion)[0]?.checkpoints.find(({ checkpoint }) => checkpoint === "impact")?.t ?? NaN;
-  const outputs: StepOutput[] = [];
-  let state = startAfterShaft(configuration);
-  for (const { t, body, shaft } of simulateSightings(session, usualSightErrors)) {
-    if (t > impact + 1000) break;
-    const seen = { now: shaft, lagged: null, turned: { x: 0, y: 0 } };
-    const stepped = stepAfterShaft(state, { t: milliseconds(t), picture, body, shaft: seen });
-    state = stepped.state;
-    outputs.push(stepped.output);
-  }
+  const sightings = firstOf(simulateSightings(session, usualSightErrors), impact + 1000);
+  const { configuration, outputs } = stepSightings(session, sightings);
   expect(outputs.map(({ swing }) => swing.finished).filter((rep) => rep !== null)).toEqual([]);
   const shafts = outputs.map(({ shaft }) => shaft.now);
   const { reps } = goOverShafts(shafts, outputs, configuration);

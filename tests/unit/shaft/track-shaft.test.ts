@@ -26,7 +26,10 @@ interface Sequence {
 /** Runs the tracker over drawn pictures; an angle of null draws no shaft. Degrees in, answers out. */
 function run({ angles, level = 90, shaft = 190, extra = [], step = 33, mirrored = false }: Sequence) {
   const random = seeded(5);
-  let state = startShaftTracker({ handed: mirrored ? "left" : "right", keepEvidence: forever, lagged: true });
+  let state = startShaftTracker({
+    ...{ handed: mirrored ? "left" : "right", keepEvidence: forever },
+    ...{ effort: "leisure", lagged: true },
+  });
   const now: ShaftInImage[] = [];
   const lagged: (ShaftInImage | null)[] = [];
   angles.forEach((angle, i) => {
@@ -77,7 +80,7 @@ const turning = (count: number, from: number, perPicture: number): number[] =>
 
 /** Evidence of one picture in a direction (degrees), with some of the tuning replaced. */
 function evidenceOf(line: DrawnLine, degrees: number, tuning: Partial<ShaftTuning>): number {
-  const state = startShaftTracker({ handed: "right", keepEvidence: forever, tuning });
+  const state = startShaftTracker({ handed: "right", keepEvidence: forever, effort: "leisure", tuning });
   const picture = drawPicture(width, height, 90, [line], 4, seeded(5));
   trackShaft(state, { picture, t: milliseconds(0), body: drawBody(0, hands.x, hands.y, torso) });
   const sweep = state.evidence[0]?.sweep ?? new Float32Array();
@@ -248,7 +251,7 @@ test("T12 no picture, size or pose makes the tracker throw or answer with a numb
       fc.integer(),
       (wide, high, x, y, size, seed) => {
         const random = seeded(seed);
-        const state = startShaftTracker({ handed: "left", keepEvidence: forever });
+        const state = startShaftTracker({ handed: "left", keepEvidence: forever, effort: "leisure" });
         for (let i = 0; i < 3; i++) {
           const t: Milliseconds = milliseconds(i * 16);
           const picture = drawPicture(wide, high, 128, [], 120, random);

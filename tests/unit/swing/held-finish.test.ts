@@ -1,16 +1,9 @@
 import { expect, it } from "vitest";
 import { replaySightings } from "../../accuracy/clock/replay-sightings.ts";
+import { firstOf } from "../../scenes/session/first-of.ts";
 import { practiceSession } from "../../scenes/session/practice-session.ts";
 import { usualSightErrors } from "../../scenes/session/sight-errors.ts";
-import { simulateSightings, type Sighting } from "../../scenes/session/simulate-sightings.ts";
-
-/** The sightings of a session up to `until` milliseconds. */
-function* firstOf(sightings: Iterable<Sighting>, until: number): Generator<Sighting> {
-  for (const sighting of sightings) {
-    if (sighting.t > until) return;
-    yield sighting;
-  }
-}
+import { simulateSightings } from "../../scenes/session/simulate-sightings.ts";
 
 it("K3.5 a finish that is held, the club lifted the wrong way round in it, is no rep of its own", () => {
   // Its one full swing is over at 8 s; until 12 s the club is held over the shoulder and let down again.
