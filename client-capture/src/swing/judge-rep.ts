@@ -7,6 +7,7 @@ export type RepKind = "full" | "half" | "pump" | "flow" | "rehearsal";
 
 /** Why a movement that went back, turned and came down is still no rep; null where it is one. */
 export function refuseRep(rep: RepSamples, segment: Segment): NotARep | null {
+  if (!wasSeenUp(rep, segment)) return "club-lost";
   const grips = rep.samples.flatMap((sample) =>
     sample.shaft === null ? [] : [{ t: sample.t, grip: sample.shaft.grip }],
   );
@@ -28,6 +29,13 @@ export function refuseRep(rep: RepSamples, segment: Segment): NotARep | null {
   if (footShift(rep) > swingTuning.mostFootShift) return "walked";
   return null;
 }
+
+/** A club that goes out of sight before it is as high as in a rep, and is supposed to go on up from there, need not have gone up at all. */
+const wasSeenUp = ({ samples, setOffAt }: RepSamples, { passedLowAt }: Segment): boolean =>
+  samples.some(
+    ({ t, tracked, angle }) =>
+      tracked && angle !== null && angle >= swingTuning.leastPeak && t >= setOffAt && t <= passedLowAt,
+  );
 
 /** A club lifted in front of the body first comes level across the target line; a backswing comes level pointing along it. */
 function wentUpInFront(rep: RepSamples, topAt: number): boolean {

@@ -7,6 +7,8 @@ import type { FollowedSample } from "./follow-swing.ts";
 import { handOverShoulder } from "./lead-hand.ts";
 import type { Movement, SwingPhase } from "./segment-reps.ts";
 import { shaftAt } from "./shaft-at.ts";
+import { slopeOf } from "./slope-of.ts";
+import type { Estimated } from "./swing-sample.ts";
 import { swingTuning } from "./swing-tuning.ts";
 
 /** Which checkpoints of the movement under way were told, and since when the club stands still. */
@@ -42,7 +44,9 @@ export function passLive(
     };
   }
   const seconds = (b.t - a.t) / 1000;
-  const rate = Math.abs(b.angle - a.angle) / seconds;
+  const lately = kept.slice(kept.findIndex(({ t }) => t >= b.t - swingTuning.livePaceOver));
+  const angles = lately.flatMap(({ t, angle }) => (angle === null ? [] : [{ t: t / 1000, value: angle }]));
+  const rate = Math.abs(slopeOf(angles));
   const still = isStill(kept);
   const stillSince = still ? (state.stillSince ?? b.t) : null;
   if (movement === null) {
@@ -50,8 +54,9 @@ export function passLive(
     return { state: passing, output: { phase: still ? "still" : "unknown", checkpoint: null, passed: [] } };
   }
   const slow = rate <= swingTuning.liveRate * Math.min(2, 1 / 60 / Math.max(seconds, 1e-3));
-  const passed = crossingsBetween(a, b, movement).filter(({ checkpoint }) => !state.told.includes(checkpoint));
-  const shown = slow ? passed.map((one) => ({ ...one, shaft: shaftAt([a, b], one.t, one.sd) })) : [];
+  const passed = crossingsLast(lately, movement).filter(({ checkpoint }) => !state.told.includes(checkpoint));
+  const known = slow ? passed.filter(({ sd }) => sd <= swingTuning.liveSd) : [];
+  const shown = known.map((one) => ({ ...one, shaft: shaftAt(kept, one.t, one.sd) }));
   const held = still ? heldAt(b, movement) : null;
   const last = passed[passed.length - 1]?.checkpoint ?? held ?? state.last;
   return {
@@ -91,55 +96,85 @@ function hasShaft(sample: FollowedSample | undefined): sample is WithShaft {
   return sample !== undefined && sample.shaft !== null && sample.angle !== null;
 }
 
-const handAboveShoulder = (sample: FollowedSample): number | null =>
-  sample.shaft === null || sample.leadShoulderZ === null ? null : handOverShoulder(sample.shaft, sample.leadShoulderZ);
+const varianceSd = ({ covariance }: ShaftInWorld, place: number): number =>
+  Math.sqrt(Math.max(0, covariance[place] ?? 0));
 
-const behindThigh = (sample: FollowedSample): number | null =>
-  sample.shaft === null || sample.trailThighX === null ? null : sample.trailThighX.value - sample.shaft.grip.x;
+/** The lead hand over the lead shoulder, metres. */
+const handAboveShoulder = ({ shaft, leadShoulderZ }: FollowedSample): Estimated | null =>
+  shaft === null || leadShoulderZ === null
+    ? null
+    : {
+        value: handOverShoulder(shaft, leadShoulderZ),
+        sd: Math.hypot(
+          varianceSd(shaft, 12),
+          leadShoulderZ.sd,
+          swingTuning.lasting.shoulder,
+          swingTuning.lasting.hands,
+        ),
+      };
 
-const rise = (sample: FollowedSample): number | null =>
-  sample.shaft === null ? null : anglesOf(sample.shaft.toHead).elevation;
+/** The hands further from the target than the trail thigh, metres. */
+const behindThigh = ({ shaft, trailThighX }: FollowedSample): Estimated | null =>
+  shaft === null || trailThighX === null
+    ? null
+    : {
+        value: trailThighX.value - shaft.grip.x,
+        sd: Math.hypot(varianceSd(shaft, 0), trailThighX.sd, swingTuning.lasting.thigh, swingTuning.lasting.hands),
+      };
 
-function crossingsBetween(a: FollowedSample, b: FollowedSample, movement: Movement): DatedCheckpoint[] {
+/** The shaft's elevation, radians. */
+const rise = ({ shaft }: FollowedSample): Estimated | null =>
+  shaft === null
+    ? null
+    : { value: anglesOf(shaft.toHead).elevation, sd: Math.hypot(varianceSd(shaft, 24), swingTuning.lastingElevation) };
+
+function crossingsLast(lately: readonly FollowedSample[], movement: Movement): DatedCheckpoint[] {
+  const { poseAge } = swingTuning;
   const back = movement.stage === "back" && movement.tops.length === 0;
   const crossings = back
     ? [
-        cross("takeaway", a, b, behindThigh, "up", 0.05),
-        cross("shaft-level-back", a, b, rise, "up", 0.03),
-        cross("arm-level-back", a, b, handAboveShoulder, "up", 0.04),
+        crossLast("takeaway", lately, behindThigh, "up", poseAge),
+        crossLast("shaft-level-back", lately, rise, "up"),
+        crossLast("arm-level-back", lately, handAboveShoulder, "up", poseAge),
       ]
     : movement.stage === "down"
       ? [
-          cross("arm-level-down", a, b, handAboveShoulder, "down", 0.04),
-          cross("shaft-level-down", a, b, rise, "down", 0.03),
+          crossLast("arm-level-down", lately, handAboveShoulder, "down", poseAge),
+          crossLast("shaft-level-down", lately, rise, "down"),
         ]
       : [];
   return crossings.flatMap((one) => (one === null ? [] : [one]));
 }
 
-/** `lastingSd`: one standard deviation of the quantity that neighbouring pictures share, in its unit. */
-function cross(
+/**
+ * Null where the quantity did not pass zero between the last two samples, or goes the other way on the whole. How fast it goes there is taken over the last `livePaceOver`, for of two pictures it was their noise that had
+ * them lie on either side. `leastSd`: milliseconds by which the quantity itself may come late.
+ */
+function crossLast(
   checkpoint: CheckpointId,
-  a: FollowedSample,
-  b: FollowedSample,
-  quantity: (sample: FollowedSample) => number | null,
+  lately: readonly FollowedSample[],
+  quantity: (sample: FollowedSample) => Estimated | null,
   way: "up" | "down",
-  lastingSd: number,
+  leastSd = 0,
 ): DatedCheckpoint | null {
-  const before = quantity(a);
-  const after = quantity(b);
-  if (before === null || after === null) return null;
   const sign = way === "up" ? 1 : -1;
-  if (sign * before >= 0 || sign * after < 0) return null;
-  const t = a.t + ((0 - before) / (after - before)) * (b.t - a.t);
-  const slope = Math.abs((after - before) / (b.t - a.t));
-  return { checkpoint, t: milliseconds(t), sd: Math.min(500, lastingSd / Math.max(slope, 1e-6)), shaft: null };
+  const series = lately.flatMap((sample) => {
+    const told = quantity(sample);
+    return told === null ? [] : [{ t: sample.t, value: sign * told.value, sd: told.sd }];
+  });
+  const after = series[series.length - 1];
+  const before = series[series.length - 2];
+  if (before === undefined || after === undefined || after.t !== lately[lately.length - 1]?.t) return null;
+  if (before.value >= 0 || after.value < 0) return null;
+  const t = before.t - (before.value / (after.value - before.value)) * (after.t - before.t);
+  const slope = series.length < 3 ? 0 : slopeOf(series);
+  return slope <= 0 ? null : { checkpoint, t: milliseconds(t), sd: Math.hypot(leastSd, after.sd / slope), shaft: null };
 }
 
 function heldAt(sample: FollowedSample, movement: Movement): CheckpointId | null {
   const back = movement.stage === "back" && movement.tops.length === 0;
-  const height = handAboveShoulder(sample);
-  const elevation = rise(sample);
+  const height = handAboveShoulder(sample)?.value ?? null;
+  const elevation = rise(sample)?.value ?? null;
   if (height !== null && Math.abs(height) < swingTuning.holdNear.height)
     return back ? "arm-level-back" : "arm-level-down";
   if (elevation !== null && Math.abs(elevation) < swingTuning.holdNear.angle) {

@@ -39,6 +39,8 @@ export interface Movement {
 export interface Segmenting {
   /** The last moment at which the club hung low, with no movement since. */
   readonly lastLow: FollowedSample | null;
+  /** When the club was last seen past the ball; null where it is not known to have been, or went on up from there. */
+  readonly lastAheadAt: number | null;
   /** Least swing angle since the club last came down: how far forward of the ball it went. */
   readonly forward: Extreme | null;
   readonly movement: Movement | null;
@@ -49,6 +51,7 @@ export interface Segmenting {
 
 export const startSegmenting: Segmenting = {
   lastLow: null,
+  lastAheadAt: null,
   forward: null,
   movement: null,
   lastSeenAt: -Infinity,
@@ -78,16 +81,30 @@ export function segmentReps(
   sample: FollowedSample,
 ): { readonly state: Segmenting; readonly verdict: Verdict } {
   if (sample.angle === null) return loseClub(state, sample);
-  const seen = { ...state, lastSeenAt: sample.t };
+  const seen = { ...state, lastSeenAt: sample.t, lastAheadAt: lastAhead(state, sample) };
   const here: Extreme = { t: sample.t, angle: sample.angle };
   return seen.movement === null ? watchLow(seen, sample, here) : follow(seen, seen.movement, sample, here);
 }
 
+/** With the hands about the shoulders the club of a finish may as well be one of a top. */
+function lastAhead({ lastAheadAt }: Segmenting, { t, angle, hanging, leadShoulderZ }: FollowedSample): number | null {
+  if (angle === null || angle >= 0) return lastAheadAt;
+  const mayBeTop =
+    angle < -Math.PI || (hanging !== null && leadShoulderZ !== null && areHandsHigh(hanging, leadShoulderZ));
+  return mayBeTop ? null : t;
+}
+
 function loseClub(state: Segmenting, sample: FollowedSample): { state: Segmenting; verdict: Verdict } {
   const { movement } = state;
-  if (movement === null || sample.t - state.lastSeenAt <= swingTuning.longestGap) return { state, verdict: null };
-  if (movement.passedLowAt !== null) return finish(state, movement, movement.passedLowAt, state.lastSeenAt);
-  return { state: { ...state, movement: null, lastLow: null, forward: null }, verdict: { refused: "club-lost" } };
+  if (movement === null) return { state, verdict: null };
+  const { passedLowAt } = movement;
+  if (passedLowAt !== null && sample.t - passedLowAt > timeToComeThrough(movement.tops, passedLowAt))
+    return finish(state, movement, passedLowAt, state.lastSeenAt);
+  if (sample.t - state.lastSeenAt <= swingTuning.longestGap) return { state, verdict: null };
+  return {
+    state: { ...state, movement: null, lastLow: null, lastAheadAt: null, forward: null },
+    verdict: { refused: "club-lost" },
+  };
 }
 
 function watchLow(state: Segmenting, sample: FollowedSample, here: Extreme): { state: Segmenting; verdict: Verdict } {
@@ -102,11 +119,12 @@ function watchLow(state: Segmenting, sample: FollowedSample, here: Extreme): { s
     return { state: { ...state, forward }, verdict: null };
   }
   if (here.angle < swingTuning.leavesLow) return { state, verdict: null };
-  const { lastLow } = state;
-  if (lastLow === null || sample.t - lastLow.t > swingTuning.longestBack) return { state, verdict: null };
+  // A club that was past the ball and is behind it now hung low in between, seen or not.
+  const leftLowAt = Math.max(state.lastLow?.t ?? -Infinity, state.lastAheadAt ?? -Infinity);
+  if (sample.t - leftLowAt > swingTuning.longestBack) return { state, verdict: null };
   const movement: Movement = {
     stage: "back",
-    leftLowAt: lastLow.t,
+    leftLowAt,
     tops: [],
     turns: [],
     running: here,
@@ -128,7 +146,10 @@ function follow(
     verdict: null,
   });
   if (movement.stage !== "through" && sample.t - movement.leftLowAt > swingTuning.longestRep) {
-    return { state: { ...state, movement: null, lastLow: null, forward: null }, verdict: { refused: "too-long" } };
+    return {
+      state: { ...state, movement: null, lastLow: null, lastAheadAt: null, forward: null },
+      verdict: { refused: "too-long" },
+    };
   }
   if (movement.stage === "back") {
     const highest = Math.max(movement.hands, handsOf(sample));
@@ -166,10 +187,14 @@ function follow(
   // A rep is not over before the club had the time to pass the ball and come up again, which takes a slow one longer.
   const least = timeThroughBall(movement.tops, passedLowAt);
   const turned = here.angle > running.angle + swingTuning.throughReversal && sample.t - passedLowAt > least;
-  const over = sample.t - passedLowAt > Math.max(swingTuning.longestThrough, least);
+  const over = sample.t - passedLowAt > timeToComeThrough(movement.tops, passedLowAt);
   if (!turned && !over) return keep(further ? { ...movement, running: here } : movement);
   return finish(state, movement, passedLowAt, turned ? running.t : sample.t);
 }
+
+/** Longest that a follow-through is waited for, milliseconds since the club passed the low. */
+const timeToComeThrough = (tops: readonly Extreme[], passedLowAt: number): number =>
+  Math.max(swingTuning.longestThrough, timeThroughBall(tops, passedLowAt));
 
 /** A club out of sight is supposed to go on as it went; it has not come down with the hands about the shoulders still. */
 const isSupposed = ({ tracked, hanging, leadShoulderZ }: FollowedSample): boolean =>
@@ -213,6 +238,7 @@ function finish(
     ...state,
     movement: null,
     lastLow: null,
+    lastAheadAt: (state.lastAheadAt ?? -Infinity) > passedLowAt ? state.lastAheadAt : null,
     forward: { ...movement.running },
     overAt: endedAt,
   };

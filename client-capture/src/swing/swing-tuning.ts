@@ -122,6 +122,12 @@ export const swingTuning = {
   longestThrough: 1500,
   /** Angular speed of the shaft up to which a checkpoint is shown as it happens, radians a second at 60 pictures a second; scales with the rate. */
   liveRate: 250 * degree,
+  /** How fast a checkpoint is passed is taken over the last so many milliseconds. Larger: calmer, and later to see the club quicken. */
+  livePaceOver: 200,
+  /** A checkpoint whose instant is known no better than this, one sd in milliseconds, is not told live. */
+  liveSd: 250,
+  /** Live, hands and shoulder come as late as the pose is old, and are steadied: one standard deviation of that, milliseconds. Larger: fewer bands told as it happens, fewer of them wrong. */
+  poseAge: 50,
   /** Seconds of downswing from which a rep is a slow rehearsal. */
   rehearsalDown: 0.6,
   /** Radians of swing angle forward of the ball from which a rep counts as started by flowing back. */

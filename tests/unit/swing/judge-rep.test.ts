@@ -4,7 +4,7 @@ import type { FollowedSample } from "@overcue/client-capture/swing/follow-swing"
 import type { RepSamples } from "@overcue/client-capture/swing/rep-samples";
 import type { Segment } from "@overcue/client-capture/swing/segment-reps";
 import { worldPoint } from "@overcue/shared-geometry/point";
-import { milliseconds } from "@overcue/shared-geometry/units";
+import { milliseconds, radians } from "@overcue/shared-geometry/units";
 
 const degree = Math.PI / 180;
 
@@ -19,16 +19,17 @@ const segmentTo = (peak: number, forward: number): Segment => ({
   after: -Infinity,
 });
 
-/** The club going back with the hands, which rise by half a metre or by `rise`, out of a rest with the club at `angle` degrees. */
+/** The club going back to 130 degrees with the hands, which rise by half a metre or by `rise`, out of a rest with the club at `angle` degrees. */
 function repFrom(angle: number, atBall: boolean, rise = 0.5): RepSamples {
   const rest = { from: -1000, to: 0, angle: angle * degree, hands: { x: 0, y: -0.5, z: 0.8 } };
   const samples = Array.from({ length: 31 }, (_, n): FollowedSample => {
     const t = milliseconds(n * 50);
-    const z = 0.8 + rise * Math.sin((Math.PI * n) / 30);
+    const way = Math.sin((Math.PI * n) / 30);
+    const z = 0.8 + rise * way;
     const shaft = { t, grip: worldPoint(-0.2, -0.5, z), toHead: { x: -1, y: 0, z: 0 }, covariance: [] };
     return {
       ...{ t, shaft, alone: null, tracked: true, hands: null, leadShoulderZ: null, trailThighX: null },
-      ...{ inPicture: null, feet: null, hanging: shaft, angle: null, angleSd: 0.05 },
+      ...{ inPicture: null, feet: null, hanging: shaft, angle: radians(130 * way * degree), angleSd: 0.05 },
     };
   });
   return { samples, rest, address: atBall ? rest : null, setOffAt: 0, setOffSd: 50 };
@@ -44,6 +45,13 @@ it("K3.2 a movement at whose top the hands are lower than where they rested is n
   expect(refuseRep(repFrom(5, true, 0.1), segmentTo(150, 0))).toBeNull();
   // Out of a flow the hands come from a high follow-through.
   expect(refuseRep({ ...repFrom(5, false, -0.5), rest: null }, segmentTo(150, -60))).toBeNull();
+});
+
+it("K3.2 a club that was seen up nowhere, but goes out of sight low and is supposed to go on up, made no rep", () => {
+  const { samples, ...rep } = repFrom(5, true);
+  const outOfSight = samples.map((sample) => ({ ...sample, tracked: (sample.angle ?? 0) < 80 * degree }));
+  expect(refuseRep({ ...rep, samples: outOfSight }, segmentTo(130, 0))).toBe("club-lost");
+  expect(refuseRep({ ...rep, samples }, segmentTo(130, 0))).toBeNull();
 });
 
 it("K3.3 a club that rested forward of the ball makes a flow, though it was not seen to turn round there", () => {

@@ -280,6 +280,30 @@ describe("reps", () => {
     expect(finishedOf(run(motion, 60, noNoise, unseen)).map(({ kind }) => kind)).toEqual(["rehearsal"]);
   });
 
+  it("K3.1 a club last seen past the ball, and next seen behind it on its way back, hung low in between", () => {
+    const motion = motionOf({ do: "rep", kind: "continuous", places: evenPlaces, tempo: slowTempo, swings: 3 });
+    const timesOf = (id: string) => motion.checkpoints.filter(({ checkpoint }) => checkpoint === id).map(({ t }) => t);
+    const impacts = timesOf("impact");
+    const level = timesOf("shaft-level-back");
+    expect(impacts).toHaveLength(3);
+    const unseen = (sample: SwingSample): SwingSample =>
+      impacts.some((impact, at) => sample.t > impact + 350 && sample.t < (level[at + 1] ?? Infinity) + 60)
+        ? { ...sample, shaft: null, alone: null, tracked: false }
+        : sample;
+    expect(finishedOf(run(motion, 60, noNoise, unseen))).toHaveLength(3);
+  });
+
+  it("K3.1 a rep whose club goes out of sight in the follow-through is told when that has had its time", () => {
+    const motion = motionOf(rep("full"), still(4));
+    const impact = motion.checkpoints.find(({ checkpoint }) => checkpoint === "impact")?.t ?? Number.NaN;
+    const unseen = (sample: SwingSample): SwingSample =>
+      sample.t > impact + 200 ? { ...sample, shaft: null, alone: null, tracked: false } : sample;
+    const [told, ...others] = run(motion, 60, noNoise, unseen).filter(({ finished }) => finished !== null);
+    expect(others).toEqual([]);
+    expect(told?.t).toBeLessThan(impact + 1600);
+    expect(told?.finished?.missing).toEqual([]);
+  });
+
   it("finds the published tour tempo within 2 % (Grober and Cholewicki: 0.80 s back, 0.267 s down)", () => {
     const [finished] = finishedOf(run(motionOf(rep("full"))));
     expect(Math.abs((finished?.tempo?.backswingSeconds ?? 0) / 0.8 - 1)).toBeLessThan(0.02);
@@ -297,6 +321,19 @@ describe("live", () => {
     expect(names).toContain("arm-level-down");
     const fast = run(motionOf(rep("full")), 30).flatMap((output) => output.passed);
     expect(fast.filter((one) => one.checkpoint === "shaft-level-down")).toEqual([]);
+  });
+
+  it("K4.1 states the error of what it tells live: nine in ten lie within two standard errors, in pictures as unsteady as live ones are", () => {
+    const motion = motionOf(
+      ...(["rehearsal", "half", "rehearsal"] as const).flatMap((kind) => [rep(kind, slowTempo), still(1.5)]),
+    );
+    const told = run(motion, 60, { angle: 0.03, grip: 0.03, body: 0.03 }).flatMap(({ passed }) => passed);
+    const inside = told.filter(({ checkpoint, t, sd }) => {
+      const truths = motion.checkpoints.filter((one) => one.checkpoint === checkpoint);
+      return Math.min(...truths.map((truth) => Math.abs(truth.t - t))) < 2 * sd;
+    });
+    expect(told.length).toBeGreaterThan(10);
+    expect(inside.length / told.length).toBeGreaterThan(0.9);
   });
 
   it("K4.2 names the checkpoint that the club is held at until it moves on", () => {
