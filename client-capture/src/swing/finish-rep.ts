@@ -2,6 +2,7 @@ import { checkpointIds, type CheckpointId } from "@overcue/shared-geometry/check
 import { milliseconds, type Metres, type Milliseconds } from "@overcue/shared-geometry/units";
 import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
 import type { CheckpointTime } from "./checkpoint-time.ts";
+import { cameThrough } from "./came-through.ts";
 import { dateCheckpoints } from "./date-checkpoints.ts";
 import type { FollowedSample } from "./follow-swing.ts";
 import { isFinish } from "./is-finish.ts";
@@ -52,21 +53,26 @@ export function finishRep(
     times.find((time) => time.checkpoint === checkpoint) ?? null;
   const impact = at("impact");
   const top = at("top");
-  if (impact === null || (top !== null && impact.t <= top.t)) return { refused: "no-impact" };
+  if (
+    impact === null ? at("shaft-level-back") === null || !cameThrough(cut, segment) : top !== null && impact.t <= top.t
+  )
+    return { refused: "no-impact" };
   if (isFinish(cut, segment, times)) return { refused: "hands-high" };
   const pumped = segment.tops.length > 1 ? segment.tops[0] : undefined;
   const firstTop = top === null || pumped === undefined ? top : { t: pumped.t, sd: top.sd };
-  const downswingSeconds = top === null ? null : (impact.t - top.t) / 1000;
+  const downswingSeconds = top === null || impact === null ? null : (impact.t - top.t) / 1000;
   const kind = kindOfRep(cut, segment, downswingSeconds);
   const missing = checkpointIds.filter((id) => at(id) === null && !notExpected[kind].includes(id));
-  const swung = cut.samples.filter((sample) => sample.t >= cut.setOffAt && sample.t <= impact.t);
+  const swung = cut.samples.filter(
+    (sample) => sample.t >= cut.setOffAt && sample.t <= (impact?.t ?? segment.passedLowAt),
+  );
   return {
     rep: {
       kind,
       startedAt: milliseconds(cut.setOffAt),
       endedAt: milliseconds(segment.endedAt),
       checkpoints: times.map((time) => ({ ...time, shaft: shaftAt(cut.samples, time.t, time.sd) })),
-      tempo: tempoBetween({ t: cut.setOffAt, sd: cut.setOffSd }, firstTop, top, impact),
+      tempo: impact === null ? null : tempoBetween({ t: cut.setOffAt, sd: cut.setOffSd }, firstTop, top, impact),
       complete: missing.length === 0,
       missing,
       trackedShare: swung.length === 0 ? 0 : swung.filter((sample) => sample.tracked).length / swung.length,

@@ -87,11 +87,10 @@ export function segmentReps(
 }
 
 /** With the hands about the shoulders the club of a finish may as well be one of a top. */
-function lastAhead({ lastAheadAt }: Segmenting, { t, angle, hanging, leadShoulderZ }: FollowedSample): number | null {
+function lastAhead({ lastAheadAt }: Segmenting, sample: FollowedSample): number | null {
+  const { t, angle } = sample;
   if (angle === null || angle >= 0) return lastAheadAt;
-  const mayBeTop =
-    angle < -Math.PI || (hanging !== null && leadShoulderZ !== null && areHandsHigh(hanging, leadShoulderZ));
-  return mayBeTop ? null : t;
+  return angle < -Math.PI || holdsHigh(sample) ? null : t;
 }
 
 function loseClub(state: Segmenting, sample: FollowedSample): { state: Segmenting; verdict: Verdict } {
@@ -108,7 +107,7 @@ function loseClub(state: Segmenting, sample: FollowedSample): { state: Segmentin
 }
 
 function watchLow(state: Segmenting, sample: FollowedSample, here: Extreme): { state: Segmenting; verdict: Verdict } {
-  const isLow = Math.abs(here.angle) < swingTuning.lowClub;
+  const isLow = Math.abs(here.angle) < swingTuning.lowClub && !holdsHigh(sample);
   if (isLow) {
     const forward = state.forward === null || here.angle < state.forward.angle ? here : state.forward;
     const stale = sample.t - forward.t > 2500;
@@ -197,8 +196,11 @@ const timeToComeThrough = (tops: readonly Extreme[], passedLowAt: number): numbe
   Math.max(swingTuning.longestThrough, timeThroughBall(tops, passedLowAt));
 
 /** A club out of sight is supposed to go on as it went; it has not come down with the hands about the shoulders still. */
-const isSupposed = ({ tracked, hanging, leadShoulderZ }: FollowedSample): boolean =>
-  !tracked && hanging !== null && leadShoulderZ !== null && areHandsHigh(hanging, leadShoulderZ);
+const isSupposed = (sample: FollowedSample): boolean => !sample.tracked && holdsHigh(sample);
+
+/** Whether the hands are known to be about the shoulders or over them. */
+const holdsHigh = ({ hanging, leadShoulderZ }: FollowedSample): boolean =>
+  hanging !== null && leadShoulderZ !== null && areHandsHigh(hanging, leadShoulderZ);
 
 /** A turn that the angle's own error could feign is none. */
 const reversalAt = ({ angleSd }: FollowedSample): number =>

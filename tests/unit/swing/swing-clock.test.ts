@@ -304,6 +304,25 @@ describe("reps", () => {
     expect(told?.finished?.missing).toEqual([]);
   });
 
+  it("K3.4 a fast club that is out of sight from its way down until after the ball makes a rep without impact and tempo; out of sight for longer, none", () => {
+    const motion = motionOf(rep("full"), still(2));
+    const at = (id: string): number => motion.checkpoints.find(({ checkpoint }) => checkpoint === id)?.t ?? Number.NaN;
+    const unseenFrom = (from: number) =>
+      finishedOf(
+        run(motion, 60, noNoise, (sample) =>
+          sample.t > from && sample.t < at("impact") + 120
+            ? { ...sample, shaft: null, alone: null, tracked: false, inPicture: null }
+            : sample,
+        ),
+      );
+    const [told, ...others] = unseenFrom(at("top") + 60);
+    expect(others).toEqual([]);
+    expect(told?.kind).toBe("full");
+    expect(told?.missing).toEqual(["shaft-level-down", "impact"]);
+    expect(told?.tempo).toBeNull();
+    expect(unseenFrom(at("shaft-level-back"))).toEqual([]);
+  });
+
   it("finds the published tour tempo within 2 % (Grober and Cholewicki: 0.80 s back, 0.267 s down)", () => {
     const [finished] = finishedOf(run(motionOf(rep("full"))));
     expect(Math.abs((finished?.tempo?.backswingSeconds ?? 0) / 0.8 - 1)).toBeLessThan(0.02);
