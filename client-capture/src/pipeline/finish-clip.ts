@@ -1,9 +1,10 @@
 import type { FinishedRep } from "../swing/finish-rep.ts";
 import type { Configuration } from "./configuration.ts";
 import { goOverAgain } from "./go-over-again.ts";
-import { repReadings, type RepReading } from "./rep-readings.ts";
+import { repReadings, type ReadCheckpoint, type RepReading } from "./rep-readings.ts";
 import { repsInPicture } from "./reps-in-picture.ts";
 import type { StepOutput, StepState } from "./step.ts";
+import { toldLive } from "./told-live.ts";
 import type { Body } from "./body.ts";
 import type { ShaftInImage } from "@overcue/shared-geometry/image-shaft";
 import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
@@ -17,6 +18,8 @@ export interface ClipAnswer {
     readonly body: Body | null;
   }[];
   readonly reps: readonly RepReading[];
+  /** Told before the reps were over, as the pictures came. */
+  readonly live: readonly ReadCheckpoint[];
 }
 
 /**
@@ -45,5 +48,6 @@ export function finishClip(state: StepState, outputs: readonly StepOutput[], con
             configuration.settings,
           )
         : again.reps.map((rep: FinishedRep) => repReadings(rep, configuration)),
+    live: toldLive(outputs, configuration),
   };
 }

@@ -70,7 +70,7 @@ export interface PlaceFigures {
   readonly wrong: number;
 }
 
-export function placeFigures(checkpoints: readonly JudgedCheckpoint[]): PlaceFigures {
+export function placeFigures(checkpoints: readonly Pick<JudgedCheckpoint, "place">[]): PlaceFigures {
   const places = checkpoints.flatMap(({ place }): JudgedPlace[] => (place === null ? [] : [place]));
   const off = places.flatMap((place) => (place.off === null ? [] : [place.off]));
   const centimetres = off.map(({ y }) => 100 * Math.abs(y));

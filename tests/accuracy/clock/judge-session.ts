@@ -87,7 +87,7 @@ function judgeCheckpoint(
   };
 }
 
-function judgePlace(checkpoint: CheckpointId, truth: ReadOuts, told: ReadOuts): JudgedPlace | null {
+export function judgePlace(checkpoint: CheckpointId, truth: ReadOuts, told: ReadOuts): JudgedPlace | null {
   const subject = bandSubjectAt[checkpoint];
   if (subject === null) return null;
   const really = groundOf(truth, subject);
@@ -102,7 +102,7 @@ function judgePlace(checkpoint: CheckpointId, truth: ReadOuts, told: ReadOuts): 
   };
 }
 
-function groundOf(readOuts: ReadOuts, subject: BandSubject): GroundReading | null {
+export function groundOf(readOuts: ReadOuts, subject: BandSubject): GroundReading | null {
   const read = placeReadOf(readOuts, subject);
   return read.defined ? read : null;
 }

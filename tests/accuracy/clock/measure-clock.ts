@@ -1,23 +1,26 @@
-import { practiceSession, drawnSession } from "../../scenes/session/practice-session.ts";
+import type { ReadCheckpoint, RepReading } from "@overcue/client-capture/pipeline/rep-readings";
+import { practiceSession, drawnSession, type PracticeSession } from "../../scenes/session/practice-session.ts";
 import { usualSightErrors } from "../../scenes/session/sight-errors.ts";
 import { simulateSightings } from "../../scenes/session/simulate-sightings.ts";
 import { filmSession } from "./film-session.ts";
+import { judgeLive, type JudgedLive } from "./judge-live.ts";
 import { judgeSession, type JudgedSession } from "./judge-session.ts";
 import { replaySightings } from "./replay-sightings.ts";
 import { trueReps } from "./true-reps.ts";
 
-/** A session whose pose and tracker answers are simulated, as the two err on rendered scenes; every stage after them is real. */
-export function measureSimulated(index: number): JudgedSession {
-  const session = practiceSession(index);
-  const { reps } = replaySightings(session, simulateSightings(session, usualSightErrors));
-  return judgeSession(trueReps(session.motion), reps, {
-    speed: session.speed,
-    framesPerSecond: session.scene.framesPerSecond,
-  });
+export interface MeasuredSession {
+  readonly judged: JudgedSession;
+  readonly live: readonly JudgedLive[];
 }
 
-export interface MeasuredFilm {
-  readonly judged: JudgedSession;
+/** A session whose pose and tracker answers are simulated, as the two err on rendered scenes; every stage after them is real. */
+export function measureSimulated(index: number): MeasuredSession {
+  const session = practiceSession(index);
+  const { reps, live } = replaySightings(session, simulateSightings(session, usualSightErrors));
+  return judged(session, reps, live);
+}
+
+export interface MeasuredFilm extends MeasuredSession {
   readonly frames: number;
   /** How far the lens that the found sticks gave is from the virtual one, metres; null where they were not found, and the virtual camera was taken. */
   readonly lensOff: number | null;
@@ -34,11 +37,19 @@ export async function measureFilmed(index: number): Promise<MeasuredFilm> {
   const { position } = session.scene.camera;
   const lens = found?.answer.camera?.position ?? null;
   return {
-    judged: judgeSession(trueReps(session.motion), answer.measured.reps, {
-      speed: session.speed,
-      framesPerSecond: session.scene.framesPerSecond,
-    }),
+    ...judged(session, answer.measured.reps, answer.measured.live),
     frames,
     lensOff: lens === null ? null : Math.hypot(lens.x - position.x, lens.y - position.y, lens.z - position.z),
+  };
+}
+
+function judged(
+  { motion, speed, scene: { framesPerSecond } }: PracticeSession,
+  reps: readonly RepReading[],
+  live: readonly ReadCheckpoint[],
+): MeasuredSession {
+  return {
+    judged: judgeSession(trueReps(motion), reps, { speed, framesPerSecond }),
+    live: judgeLive(motion, live),
   };
 }

@@ -1,12 +1,8 @@
 import type { Configuration } from "@overcue/client-capture/pipeline/configuration";
 import { goOverShafts } from "@overcue/client-capture/pipeline/go-over-again";
-import {
-  repReadings,
-  readCheckpoint,
-  type ReadCheckpoint,
-  type RepReading,
-} from "@overcue/client-capture/pipeline/rep-readings";
+import { repReadings, type ReadCheckpoint, type RepReading } from "@overcue/client-capture/pipeline/rep-readings";
 import { startAfterShaft, stepAfterShaft, type StepOutput } from "@overcue/client-capture/pipeline/step-after-shaft";
+import { toldLive } from "@overcue/client-capture/pipeline/told-live";
 import { milliseconds } from "@overcue/shared-geometry/units";
 import type { PracticeSession } from "../../scenes/session/practice-session.ts";
 import type { Sighting } from "../../scenes/session/simulate-sightings.ts";
@@ -53,6 +49,6 @@ export function replaySightings(session: PracticeSession, sightings: Iterable<Si
   );
   return {
     reps: again.reps.map((rep) => repReadings(rep, configuration)),
-    live: outputs.flatMap(({ swing }) => swing.passed.map((one) => readCheckpoint(one, configuration))),
+    live: toldLive(outputs, configuration),
   };
 }

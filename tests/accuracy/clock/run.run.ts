@@ -4,9 +4,9 @@ import { onWorkers } from "../on-workers.ts";
 import { quantile } from "../quantile.ts";
 import { writeSection } from "../write-section.ts";
 import { judgeGoals } from "./goals.ts";
-import type { JudgedSession } from "./judge-session.ts";
+import type { MeasuredSession } from "./measure-clock.ts";
 import type { Answer, Task } from "./session-worker.ts";
-import { checkpointTable, repLines } from "./tables.ts";
+import { checkpointTable, liveLine, repLines } from "./tables.ts";
 
 /**
  * npm run accuracy:clock [-- --simulated N] [--filmed N] [--workers N]: how well reps and their checkpoints are found, and the club's places there.
@@ -38,7 +38,8 @@ process.stderr.write("\n");
 const sections: string[] = [];
 const goals: Judged[] = [];
 
-function tell(title: string, note: string, sessions: readonly JudgedSession[]): void {
+function tell(title: string, note: string, measured: readonly MeasuredSession[]): void {
+  const sessions = measured.map(({ judged }) => judged);
   if (sessions.length === 0) return;
   const judged = judgeGoals(sessions);
   goals.push(...judged);
@@ -47,6 +48,7 @@ function tell(title: string, note: string, sessions: readonly JudgedSession[]): 
     note,
     goalTable(judged).join("\n"),
     repLines(sessions),
+    liveLine(measured.flatMap(({ live }) => live)),
     "By checkpoint; times are reported less true, places across the ball line at the reported instant less those at the true one:",
     checkpointTable(sessions),
   );
@@ -59,11 +61,11 @@ tell(
   "Filmed: the demo golfer, every stage real",
   `${filmed.length} sessions, ${filmed.reduce((sum, { frames }) => sum + frames, 0)} pictures of 720x1280 (30 a second slow, 60 else), four or five reps one after the other without distractions, slow ones in 3 s; the real pose model asked 15 times a second, the real tracker as it looks live, each rep gone over when it has ended, as it goes into the book; the camera from the sticks found in
 ten pictures of the empty place (its lens p50 ${quantile(lens, 0.5).toFixed(0)} cm, at most ${quantile(lens, 1).toFixed(0)} cm from the virtual one; in ${filmed.length - lens.length} sessions they were not found, and the virtual camera stands in for marks drawn by hand). ${failed.length} sessions failed${failed.map(({ index, why }) => ` (${index}: ${why})`).join("")}.`,
-  filmed.map(({ judged }) => judged),
+  filmed,
 );
-const simulated = answers.filter((answer) => answer.how === "simulated").map(({ judged }) => judged);
+const simulated = answers.filter((answer) => answer.how === "simulated");
 const rates = [
-  ...new Set(simulated.flatMap(({ checkpoints }) => checkpoints.map(({ framesPerSecond }) => framesPerSecond))),
+  ...new Set(simulated.flatMap(({ judged }) => judged.checkpoints.map(({ framesPerSecond }) => framesPerSecond))),
 ].sort((a, b) => a - b);
 tell(
   "Simulated: pose and tracker answer as they err on rendered scenes",

@@ -1,6 +1,5 @@
 import { parentPort } from "node:worker_threads";
-import { measureFilmed, measureSimulated, type MeasuredFilm } from "./measure-clock.ts";
-import type { JudgedSession } from "./judge-session.ts";
+import { measureFilmed, measureSimulated, type MeasuredFilm, type MeasuredSession } from "./measure-clock.ts";
 
 /** A session to measure, sent to the worker. */
 export interface Task {
@@ -9,7 +8,7 @@ export interface Task {
 }
 
 export type Answer =
-  | { readonly how: "simulated"; readonly index: number; readonly judged: JudgedSession }
+  | ({ readonly how: "simulated"; readonly index: number } & MeasuredSession)
   | ({ readonly how: "filmed"; readonly index: number } & MeasuredFilm)
   | { readonly how: "failed"; readonly index: number; readonly why: string };
 
@@ -24,6 +23,6 @@ port.on("message", (task: Task) => {
 });
 
 async function measure({ how, index }: Task): Promise<Answer> {
-  if (how === "simulated") return { how, index, judged: measureSimulated(index) };
+  if (how === "simulated") return { how, index, ...measureSimulated(index) };
   return { how, index, ...(await measureFilmed(index)) };
 }

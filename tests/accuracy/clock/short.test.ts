@@ -12,7 +12,7 @@ describe("accuracy of the clock, short form", () => {
     const kept = readSection("clock");
     if (kept === null) throw new Error("tests/accuracy/RESULTS.md has no section clock: run npm run accuracy:clock");
     const simulated = kept.slice(kept.indexOf("### Simulated"));
-    const figures = judgeGoals([measureSimulated(2), measureSimulated(3)]);
+    const figures = judgeGoals([measureSimulated(2).judged, measureSimulated(3).judged]);
     for (const name of ["reps found", "of the reported reps, real", "instants: 95 % interval covers"]) {
       const figure = figures.find((one) => one.name === name);
       const before = keptFigure(simulated, name);

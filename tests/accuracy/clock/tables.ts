@@ -2,6 +2,7 @@ import { oneDecimal } from "../judged.ts";
 import { bandSubjectAt } from "@overcue/shared-geometry/checkpoints";
 import type { SessionSpeed } from "../../scenes/session/practice-session.ts";
 import { datedIds, golfDbShare, placeFigures, repFigures, timeFigures } from "./figures.ts";
+import type { JudgedLive } from "./judge-live.ts";
 import type { JudgedSession } from "./judge-session.ts";
 
 const speeds: readonly SessionSpeed[] = ["slow+rod", "slow", "flow", "full"];
@@ -29,6 +30,21 @@ export function checkpointTable(sessions: readonly JudgedSession[]): string {
     "| speed | checkpoint | dated (left out) | bias ms | p50 ms | p95 ms | within asked % | covered % | place p50 cm | p95 cm | covered % | told % | decided % | decided and wrong % |",
     "| --- | --- | --: | --: | --: | --: | --: | --: | --: | --: | --: | --: | --: | --: |",
     ...rows,
+  ].join("\n");
+}
+
+/** What was told while it happened, before the reps were over. */
+export function liveLine(live: readonly JudgedLive[]): string {
+  const passed = live.flatMap(({ late, sdMs }) => (late === null ? [] : [{ late, sdMs }]));
+  const covered = passed.filter(({ late, sdMs }) => Math.abs(late) <= 1.96 * sdMs).length;
+  const place = placeFigures(live);
+  const [coveredShare, p50, p95, placeCovered, decided, right, wrong] = [
+    (100 * covered) / passed.length,
+    ...[place.p50, place.p95, place.covered, place.decided, place.right, place.wrong],
+  ].map(oneDecimal);
+  return [
+    `Told as it happens, no goal set: ${live.length} checkpoints, ${live.length - passed.length} of them where the club passed none; of the instants ${coveredShare} % within their 95 % interval. Places p50 ${p50} cm, p95 ${p95} cm, ${placeCovered} % within`,
+    `theirs; ${decided} % of ${place.count} bands decided, ${right} % of these right, ${wrong} % of all decided and wrong.`,
   ].join("\n");
 }
 

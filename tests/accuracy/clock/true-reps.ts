@@ -46,7 +46,8 @@ export function trueReps(motion: DemoMotion): TrueRep[] {
 
 const exact: readonly number[] = Array.from({ length: 25 }, () => 0);
 
-function readAt(motion: DemoMotion, t: number, checkpoint: CheckpointId): ReadOuts {
+/** What an errorless measurement would read at a moment, milliseconds. */
+export function readAt(motion: DemoMotion, t: number, checkpoint: CheckpointId): ReadOuts {
   const { club } = motion.at(t / 1000);
   if (club === null) throw new Error("a rep without a club has no checkpoints");
   const shaft = { t: milliseconds(t), grip: club.grip, toHead: club.toHead, covariance: exact };
