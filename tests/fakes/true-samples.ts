@@ -1,4 +1,4 @@
-import { milliseconds } from "@overcue/shared-geometry/units";
+import { milliseconds, radians } from "@overcue/shared-geometry/units";
 import { groundPoint, worldPoint, type Point } from "@overcue/shared-geometry/point";
 import { demoCamera } from "@overcue/client-capture/demo-motion/demo-camera";
 import type { DemoMotion } from "@overcue/client-capture/demo-motion/demo-motion";
@@ -26,6 +26,11 @@ function fromBall(place: Point<"world">): ClubInPicture["grip"] {
   const [at, ball] = [project(camera, place), project(camera, worldPoint(0, 0, 0))];
   if (at === null || ball === null) throw new Error("the club lies behind the lens");
   return { x: (at.x - ball.x) / metre, y: (at.y - ball.y) / metre };
+}
+
+function inPicture(club: { readonly grip: Point<"world">; readonly head: Point<"world"> }): ClubInPicture {
+  const [grip, head] = [fromBall(club.grip), fromBall(club.head)];
+  return { grip, head, angle: radians(Math.atan2(head.y - grip.y, head.x - grip.x)) };
 }
 
 /** What the swing clock would be given of a demonstrated motion by stages that are right but for noise of the stated size. */
@@ -72,7 +77,7 @@ export function* trueSamples(
         value: shaken((body.trailHip.x + body.trailKnee.x) / 2, noise.body),
         sd: Math.max(noise.body, floor),
       },
-      inPicture: club === null ? null : { grip: fromBall(club.grip), head: fromBall(club.head) },
+      inPicture: club === null ? null : inPicture(club),
       feet: groundPoint((body.leadAnkle.x + body.trailAnkle.x) / 2, (body.leadAnkle.y + body.trailAnkle.y) / 2),
     };
   }

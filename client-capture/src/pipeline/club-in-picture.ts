@@ -16,5 +16,5 @@ export function clubInPicture(seen: ShaftInImage, camera: Camera): ClubInPicture
     x: (point.x - at.x) / metre,
     y: (point.y - at.y) / metre,
   });
-  return { grip: fromBall(seen.grip), head: seen.head === null ? null : fromBall(seen.head) };
+  return { grip: fromBall(seen.grip), head: seen.head === null ? null : fromBall(seen.head), angle: seen.angle };
 }

@@ -7,7 +7,7 @@ import type { StationSettings } from "@overcue/shared-geometry/station";
 import { along, normalise, subtract } from "@overcue/shared-geometry/vector";
 
 /** The head of a soled club is this near to the ground, metres: a teed driver and a misjudged depth included. */
-const groundWithin = 0.15;
+const groundWithin = 0.07;
 
 interface ShaftLine {
   readonly grip: Point<"image">;

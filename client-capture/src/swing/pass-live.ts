@@ -4,6 +4,7 @@ import { milliseconds } from "@overcue/shared-geometry/units";
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import type { DatedCheckpoint } from "./finish-rep.ts";
 import type { FollowedSample } from "./follow-swing.ts";
+import { hasShaft, isStill } from "./is-still.ts";
 import { handOverShoulder } from "./lead-hand.ts";
 import type { Movement, SwingPhase } from "./segment-reps.ts";
 import { shaftAt } from "./shaft-at.ts";
@@ -72,28 +73,6 @@ export function passLive(
 function phaseOf(movement: Movement | null, still: boolean): SwingPhase {
   if (movement === null) return still ? "still" : "unknown";
   return movement.stage;
-}
-
-/** Whether swing angle and hands stood still over the last `stillTime`. */
-function isStill(kept: readonly FollowedSample[]): boolean {
-  const last = kept[kept.length - 1];
-  if (last === undefined) return false;
-  const first = kept.find((sample) => sample.t >= last.t - swingTuning.stillTime);
-  if (!hasShaft(first) || !hasShaft(last)) return false;
-  const seconds = (last.t - first.t) / 1000;
-  if (seconds < (0.7 * swingTuning.stillTime) / 1000) return false;
-  const from = first.shaft.grip;
-  const to = last.shaft.grip;
-  const moved = Math.hypot(to.x - from.x, to.y - from.y, to.z - from.z);
-  return (
-    Math.abs(last.angle - first.angle) < swingTuning.stillRate * seconds && moved < swingTuning.stillHands * seconds
-  );
-}
-
-type WithShaft = FollowedSample & { readonly shaft: ShaftInWorld; readonly angle: number };
-
-function hasShaft(sample: FollowedSample | undefined): sample is WithShaft {
-  return sample !== undefined && sample.shaft !== null && sample.angle !== null;
 }
 
 const varianceSd = ({ covariance }: ShaftInWorld, place: number): number =>

@@ -1,4 +1,4 @@
-import type { Milliseconds } from "@overcue/shared-geometry/units";
+import type { Milliseconds, Radians } from "@overcue/shared-geometry/units";
 import type { Point } from "@overcue/shared-geometry/point";
 import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
 
@@ -8,10 +8,11 @@ export interface Estimated {
   readonly sd: number;
 }
 
-/** The club in the picture, metres at the ball's distance, right and down from where the ball lies; `head` is null where it was not seen. */
+/** The club in the picture, metres at the ball's distance, right and down from where the ball lies; `head` is null where it was not seen. `angle`: of the shaft there, towards the head, radians. */
 export interface ClubInPicture {
   readonly grip: { readonly x: number; readonly y: number };
   readonly head: { readonly x: number; readonly y: number } | null;
+  readonly angle: Radians;
 }
 
 /**

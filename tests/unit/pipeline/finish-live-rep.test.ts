@@ -2,6 +2,7 @@ import { expect, it } from "vitest";
 import { goneOver } from "@overcue/client-capture/pipeline/finish-live-rep";
 import { goOverShafts } from "@overcue/client-capture/pipeline/go-over-again";
 import type { FinishedRep } from "@overcue/client-capture/swing/finish-rep";
+import { worldPoint } from "@overcue/shared-geometry/point";
 import { milliseconds } from "@overcue/shared-geometry/units";
 import { stepSightings } from "../../accuracy/clock/replay-sightings.ts";
 import { trueReps } from "../../accuracy/clock/true-reps.ts";
@@ -10,10 +11,12 @@ import { drawnSession, practiceSession } from "../../scenes/session/practice-ses
 import { usualSightErrors } from "../../scenes/session/sight-errors.ts";
 import { simulateSightings } from "../../scenes/session/simulate-sightings.ts";
 
+const shaft = { t: milliseconds(0), grip: worldPoint(0, 0.4, 0.8), toHead: { x: -1, y: 0, z: 0 }, covariance: [] };
+
 /** A rep from one to another moment with its impact at a third. */
 const repOf = (startedAt: number, impact: number, endedAt: number): FinishedRep => ({
   ...{ kind: "full", startedAt: milliseconds(startedAt), endedAt: milliseconds(endedAt) },
-  checkpoints: [{ checkpoint: "impact", t: milliseconds(impact), sd: 10, shaft: null }],
+  checkpoints: [{ checkpoint: "impact", t: milliseconds(impact), sd: 10, shaft }],
   ...{ tempo: null, complete: false, missing: [], trackedShare: 1, samples: [] },
 });
 
@@ -22,7 +25,12 @@ it("K4.3 a rep is the same in the second pass wherever that has it end; the rep 
   const first = repOf(4000, 5200, 5500);
   const second = repOf(4100, 5150, 6700);
   expect(goneOver(first, [before, second])).toBe(second);
-  expect(goneOver(first, [before])).toBe(first);
+});
+
+it("K4.3 a rep that the second pass does not have keeps its instants, but no places", () => {
+  const first = repOf(4000, 5200, 5500);
+  const alone = goneOver(first, [repOf(1000, 2200, 3700)]);
+  expect(alone).toEqual({ ...first, checkpoints: first.checkpoints.map((one) => ({ ...one, shaft: null })) });
 });
 
 it("K4.3 pictures that end in a rep's follow-through are enough to go over it", () => {
