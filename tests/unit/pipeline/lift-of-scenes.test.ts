@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { bodyInWorld, startBody } from "@overcue/client-capture/pipeline/body-in-world";
 import { liftAgain, type BesideShaft } from "@overcue/client-capture/pipeline/lift-again";
 import { readBands } from "@overcue/client-capture/pipeline/read-bands";
-import { demoMotion } from "@overcue/client-capture/demo-motion/demo-motion";
+import { demoMotion, type DemoMotion } from "@overcue/client-capture/demo-motion/demo-motion";
 import { buttPoint } from "@overcue/shared-geometry/butt-point";
 import { exactCamera } from "@overcue/shared-geometry/camera-spread";
 import { bandSubjectAt } from "@overcue/shared-geometry/checkpoints";
@@ -26,6 +26,14 @@ interface Reading {
 /** So far before the club's end the line that is seen of it ends, metres. */
 const lineEndsBefore = 0.02;
 
+/** Whether the head moves by less than a centimetre within a third of a second. */
+function standsStill(motion: DemoMotion, t: number): boolean {
+  const [before, now] = [motion.at(Math.max(0, t - 333) / 1000).club, motion.at(t / 1000).club];
+  if (!before || !now) return false;
+  const { head } = now;
+  return Math.hypot(head.x - before.head.x, head.y - before.head.y, head.z - before.head.z) < 0.01;
+}
+
 /** A scene's rep, its shaft seen just where the picture shows it, its body as the simulated pose model says; read at the checkpoints. */
 function readScene(condition: ConditionName, seed: number): Reading[] {
   const scene = sceneOf(condition, seed);
@@ -43,7 +51,7 @@ function readScene(condition: ConditionName, seed: number): Reading[] {
     const pose = poses.answerAt(t);
     const inWorld = pose && bodyInWorld(body, pose, camera, station);
     body = inWorld?.state ?? body;
-    beside.push({ inWorld: inWorld?.output ?? null, resting: t < setOff });
+    beside.push({ inWorld: inWorld?.output ?? null, resting: t < setOff && standsStill(motion, t) });
     if (!truth) throw new Error("no club");
     const { gripInPicture: grip, headInPicture: head } = truth;
     const share = 1 - lineEndsBefore / gripToHead(station);
