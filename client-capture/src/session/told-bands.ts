@@ -1,4 +1,5 @@
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
+import { noReadOuts } from "@overcue/shared-geometry/read-outs-of";
 import { placeReadAt } from "@overcue/shared-geometry/place-read-at";
 import type { BandId } from "@overcue/shared-geometry/bands";
 import type { ReadCheckpoint } from "../pipeline/rep-readings.ts";
@@ -11,23 +12,23 @@ export interface ToldBands {
   forget(): void;
 }
 
-/** Those of the finished rep's readings that take back a band that was told: another one, or none that is sure. */
+/** What takes back a band that was told: the finished rep's reading where that has another one, or none that is sure; a reading of nothing where the rep has no such checkpoint. */
 type Corrections = (finished: readonly ReadCheckpoint[]) => readonly ReadCheckpoint[];
 
 export function makeToldBands(): ToldBands {
-  let told = new Map<CheckpointId, BandId>();
+  let told = new Map<CheckpointId, ReadCheckpoint>();
   return {
     tell(reading) {
-      const band = decidedBand(reading);
-      if (band !== null) told.set(reading.checkpoint, band);
+      if (decidedBand(reading) !== null) told.set(reading.checkpoint, reading);
     },
     finish() {
       const ofThisRep = told;
       told = new Map();
       return (finished) =>
-        finished.filter((reading) => {
-          const before = ofThisRep.get(reading.checkpoint);
-          return before !== undefined && before !== decidedBand(reading);
+        [...ofThisRep.values()].flatMap((before): ReadCheckpoint[] => {
+          const after = finished.find(({ checkpoint }) => checkpoint === before.checkpoint);
+          if (after === undefined) return [{ ...before, readOuts: noReadOuts("shaft-not-seen") }];
+          return decidedBand(after) === decidedBand(before) ? [] : [after];
         });
     },
     forget() {

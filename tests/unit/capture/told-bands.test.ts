@@ -30,6 +30,15 @@ describe("bands told while a rep happens", () => {
     expect(told.finish()([read("arm-level-back", 0.05, 0.1)])).toHaveLength(1);
   });
 
+  it("K4.3 are taken back by a finished rep that does not have the checkpoint", () => {
+    const told = makeToldBands();
+    told.tell(read("arm-level-down", 0));
+    const [taken, ...others] = told.finish()([read("arm-level-back", 0)]);
+    expect(others).toEqual([]);
+    expect(taken?.checkpoint).toBe("arm-level-down");
+    expect(taken?.readOuts.buttPoint.defined).toBe(false);
+  });
+
   it("K4.3 what the next rep is told meanwhile is not held against a rep that has ended", () => {
     const told = makeToldBands();
     told.tell(read("arm-level-back", 0));
