@@ -122,14 +122,12 @@ export const swingTuning = {
   toBallShare: 0.5,
   /** Longest follow-through that is waited for, milliseconds. */
   longestThrough: 1500,
-  /** Angular speed of the shaft up to which a checkpoint is shown as it happens, radians a second at 60 pictures a second; scales with the rate. */
-  liveRate: 250 * degree,
-  /** How fast a checkpoint is passed is taken over the last so many milliseconds. Larger: calmer, and later to see the club quicken. */
-  livePaceOver: 200,
-  /** A checkpoint whose instant is known no better than this, one sd in milliseconds, is not told live. */
-  liveSd: 250,
-  /** Live, hands and shoulder come as late as the pose is old, and are steadied: one standard deviation of that, milliseconds. Larger: fewer bands told as it happens, fewer of them wrong. */
-  poseAge: 50,
+  /**
+   * Told while it happens: up to an angular speed of the shaft of `rate`, radians a second at 60 pictures a second (scales with the rate); speed and pace are taken `paceOver` so many milliseconds
+   * (larger: calmer, and later to see the club quicken); not where the instant is known no better than `mostSd`, one sd in milliseconds. Hands and shoulder come as late as the pose is old, and are
+   * steadied: one sd of that is `poseAge`, milliseconds (larger: fewer bands told as it happens, fewer of them wrong).
+   */
+  live: { rate: 250 * degree, paceOver: 200, mostSd: 250, poseAge: 50 },
   /** Seconds of downswing from which a rep is a slow rehearsal. */
   rehearsalDown: 0.6,
   /** Radians of swing angle forward of the ball from which a rep counts as started by flowing back. */
