@@ -33,15 +33,24 @@ export function isStill(kept: readonly FollowedSample[]): boolean {
   );
 }
 
+/** The tracker's shaft is steady but for its noise, and the grip's place along it is the pose's: halves of the time are held against each other, across the shaft and by its angle. */
 function standsInPicture(clubs: readonly ClubInPicture[]): boolean {
-  const { turn, hands } = swingTuning.stillInPicture;
+  const { turn, across, stray } = swingTuning.stillInPicture;
   const last = clubs[clubs.length - 1];
-  return (
-    last !== undefined &&
-    clubs.every(
-      ({ grip, angle }) =>
-        Math.abs(angleBetween(angle, last.angle)) <= turn &&
-        Math.hypot(grip.x - last.grip.x, grip.y - last.grip.y) <= hands,
-    )
+  if (last === undefined) return false;
+  const [sin, cos] = [Math.sin(last.angle), Math.cos(last.angle)];
+  const places = clubs.map(({ grip, angle }) => ({
+    turned: angleBetween(last.angle, angle),
+    across: (grip.y - last.grip.y) * cos - (grip.x - last.grip.x) * sin,
+  }));
+  const half = Math.ceil(places.length / 2);
+  const between = (of: "turned" | "across"): number =>
+    Math.abs(meanOf(places.slice(0, half), of) - meanOf(places.slice(-half), of));
+  const strays = places.some(
+    (place) => Math.abs(place.turned) > stray * turn || Math.abs(place.across) > stray * across,
   );
+  return !strays && between("turned") <= turn && between("across") <= across;
 }
+
+const meanOf = <Name extends string>(places: readonly Readonly<Record<Name, number>>[], name: Name): number =>
+  places.reduce((sum, place) => sum + place[name], 0) / places.length;

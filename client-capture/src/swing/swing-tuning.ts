@@ -110,8 +110,11 @@ export const swingTuning = {
     robustBeyond: 2,
     rounds: 12,
   },
-  /** The same in the picture, where the club is seen: most that it may turn, radians, and the hands move, metres at the ball's distance. Larger: calmer, and a club that sets off slowly seems to rest still. */
-  stillInPicture: { turn: 0.6 * degree, hands: 0.012 },
+  /**
+   * The same in the picture, where the club is seen: most that it may turn, radians, and the grip move across it, metres at the ball's distance, from one half of that time to the other, as means, and so many times as far from picture to picture. Larger: calmer under noise,
+   * and a club that sets off slowly seems to rest still.
+   */
+  stillInPicture: { turn: 0.35 * degree, across: 0.006, stray: 4 },
   /** How long both must stand still to be a rest or a hold, milliseconds. */
   stillTime: 350,
   /** The follow-through is over when the swing angle has turned back by this much, radians. */

@@ -4,6 +4,7 @@ import { isStill } from "@overcue/client-capture/swing/is-still";
 import type { ClubInPicture } from "@overcue/client-capture/swing/swing-sample";
 import { worldPoint } from "@overcue/shared-geometry/point";
 import { milliseconds, radians } from "@overcue/shared-geometry/units";
+import { gaussian, seededRandom } from "../../scenes/random.ts";
 
 const degree = Math.PI / 180;
 
@@ -33,6 +34,22 @@ const flickers = (share: number): number => (Math.round(share * 10) % 2 === 0 ? 
 it("K4.2 a club stands still that stands still in the picture, though its lean is not known for two pictures on end", () => {
   expect(isStill(samplesOf(flickers, () => club(62)))).toBe(true);
   expect(isStill(samplesOf(flickers, (share) => club(62 + 2 * share)))).toBe(false);
+});
+
+it("K4.2 a hand that the pose places up and down the shaft, and a fifth of a degree from picture to picture, are no motion", () => {
+  const random = seededRandom(3);
+  const shaken = (): ClubInPicture => {
+    const along = 0.06 * gaussian(random);
+    const steady = club(62 + 0.2 * gaussian(random));
+    const [cos, sin] = [Math.cos(62 * degree), Math.sin(62 * degree)];
+    return { ...steady, grip: { x: steady.grip.x + along * cos, y: steady.grip.y + along * sin } };
+  };
+  expect(isStill(samplesOf(flickers, shaken))).toBe(true);
+  const creeps = (share: number): ClubInPicture => {
+    const now = shaken();
+    return { ...now, grip: { x: now.grip.x + 0.03 * share, y: now.grip.y } };
+  };
+  expect(isStill(samplesOf(flickers, creeps))).toBe(false);
 });
 
 it("K4.2 across the half turn an angle in the picture is no jump", () => {
