@@ -27,13 +27,7 @@ export function finishLiveRep(
  * before.
  */
 export const goneOver = (first: FinishedRep, second: readonly FinishedRep[]): FinishedRep =>
-  second.find((rep) => rep.startedAt < impactOf(first) && first.startedAt < impactOf(rep)) ?? withoutPlaces(first);
-
-/** What only the first pass saw is a rep, but the lean of its club was never checked by what came later: its places are not told. */
-const withoutPlaces = (rep: FinishedRep): FinishedRep => ({
-  ...rep,
-  checkpoints: rep.checkpoints.map((one) => ({ ...one, shaft: null })),
-});
+  second.find((rep) => rep.startedAt < impactOf(first) && first.startedAt < impactOf(rep)) ?? first;
 
 const impactOf = ({ checkpoints, endedAt }: FinishedRep): number =>
   checkpoints.find(({ checkpoint }) => checkpoint === "impact")?.t ?? endedAt;
