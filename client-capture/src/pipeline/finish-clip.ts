@@ -11,6 +11,7 @@ import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
 
 /** A whole clip, gone over once more with what came later in it. */
 export interface ClipAnswer {
+  /** One for each picture of a clip; of a show, which is only asked for its reps, none. */
   readonly frames: readonly {
     readonly t: number;
     readonly shaft: ShaftInImage;

@@ -1,11 +1,12 @@
 import type { Configuration } from "./configuration.ts";
-import { finishClip, type ClipAnswer } from "./finish-clip.ts";
+import type { ClipAnswer } from "./finish-clip.ts";
 import { finishLiveRep, memoryForRep } from "./finish-live-rep.ts";
 import type { StepOutput, StepState } from "./step.ts";
+import { toldLive } from "./told-live.ts";
 
 /**
- * A whole show: its pictures gone over as a clip's are, its reps as they go into the book live, each gone over when it has ended, with the pictures that are kept
- * by then. Needs a state that was started to keep everything, and its outputs from the first picture on.
+ * A whole show: its reps as they go into the book live, each gone over when it has ended, with the pictures that are kept by then. Needs a state that was started to keep everything, and its
+ * outputs from the first picture on.
  */
 export function finishShow(state: StepState, outputs: readonly StepOutput[], configuration: Configuration): ClipAnswer {
   const { evidence } = state.shaft;
@@ -14,5 +15,5 @@ export function finishShow(state: StepState, outputs: readonly StepOutput[], con
     const from = outputs.findIndex((output) => output.t >= t - memoryForRep);
     return [finishLiveRep(swing.finished, evidence.slice(from, at + 1), outputs.slice(from, at + 1), configuration)];
   });
-  return { ...finishClip(state, outputs, configuration), reps };
+  return { frames: [], reps, live: toldLive(outputs, configuration) };
 }

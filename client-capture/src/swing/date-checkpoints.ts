@@ -1,9 +1,8 @@
 import type { CheckpointTime } from "./checkpoint-time.ts";
+import { elevationOf, handsBehindThigh, leadHandHeight, sdOf } from "./checkpoint-quantities.ts";
 import { crossing, followedCrossing, type Stretch } from "./date-crossing.ts";
 import { dateImpact } from "./date-impact.ts";
 import { milliseconds, type Metres } from "@overcue/shared-geometry/units";
-import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
-import { anglesOf } from "@overcue/shared-geometry/shaft-angles";
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import { type FitOptions, type SeriesPoint } from "./fit-crossing.ts";
 import type { FollowedSample } from "./follow-swing.ts";
@@ -15,7 +14,6 @@ import { turnInPlane } from "./turn-in-plane.ts";
 import { swingTuning } from "./swing-tuning.ts";
 import { whileHigh } from "./while-high.ts";
 import { highestTurn } from "./highest-turn.ts";
-import { handOverShoulder } from "./lead-hand.ts";
 
 const angleFit: FitOptions = {
   least: swingTuning.fitWindow.least,
@@ -84,22 +82,14 @@ interface RepSeries {
 function seriesOf(samples: readonly FollowedSample[], gripToHead: Metres): RepSeries {
   const series: RepSeries = { elevation: [], headX: [], handsBehindThigh: [] };
   for (const { t, shaft, hanging, angleSd, trailThighX } of samples) {
-    if (hanging !== null)
-      series.elevation.push({ t, value: anglesOf(hanging.toHead).elevation, sd: elevationSd(hanging) });
+    if (hanging !== null) series.elevation.push({ t, ...elevationOf(hanging) });
     if (shaft === null) continue;
-    const variance = (index: number): number => Math.sqrt(Math.max(0, shaft.covariance[index] ?? 0));
     series.headX.push({
       t,
       value: shaft.grip.x + gripToHead * shaft.toHead.x,
-      sd: Math.hypot(variance(0), gripToHead * angleSd),
+      sd: Math.hypot(sdOf(shaft, 0), gripToHead * angleSd),
     });
-    if (trailThighX !== null) {
-      series.handsBehindThigh.push({
-        t,
-        value: trailThighX.value - shaft.grip.x,
-        sd: Math.hypot(variance(0), trailThighX.sd),
-      });
-    }
+    if (trailThighX !== null) series.handsBehindThigh.push({ t, ...handsBehindThigh(shaft, trailThighX) });
   }
   return series;
 }
@@ -110,13 +100,9 @@ function handOverShoulderIn(samples: readonly FollowedSample[], way: Stretch): S
   return samples.flatMap(({ t, shaft, leadShoulderZ }): SeriesPoint[] => {
     if (shaft === null || t < way.from || t > way.to) return [];
     const shoulder = shoulderAt(t) ?? leadShoulderZ;
-    if (shoulder === null) return [];
-    const handSd = Math.sqrt(Math.max(0, shaft.covariance[12] ?? 0));
-    return [{ t, value: handOverShoulder(shaft, shoulder), sd: Math.hypot(handSd, shoulder.sd) }];
+    return shoulder === null ? [] : [{ t, ...leadHandHeight(shaft, shoulder) }];
   });
 }
-
-const elevationSd = ({ covariance }: ShaftInWorld): number => Math.sqrt(Math.max(0, covariance[24] ?? 0));
 
 /**
  * The top is where the club's turn in its plane reverses, while the hands are about at their highest; where no crest is found there, where the swing angle was

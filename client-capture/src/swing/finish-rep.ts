@@ -53,10 +53,9 @@ export function finishRep(
     times.find((time) => time.checkpoint === checkpoint) ?? null;
   const impact = at("impact");
   const top = at("top");
-  if (
-    impact === null ? at("shaft-level-back") === null || !cameThrough(cut, segment) : top !== null && impact.t <= top.t
-  )
-    return { refused: "no-impact" };
+  const unseenAtBall = impact === null && at("shaft-level-back") !== null && cameThrough(cut, segment);
+  const struck = impact !== null && (top === null || impact.t > top.t);
+  if (!struck && !unseenAtBall) return { refused: "no-impact" };
   if (isFinish(cut, segment, times)) return { refused: "hands-high" };
   const pumped = segment.tops.length > 1 ? segment.tops[0] : undefined;
   const firstTop = top === null || pumped === undefined ? top : { t: pumped.t, sd: top.sd };

@@ -1,6 +1,7 @@
 import { angleBetween } from "@overcue/shared-geometry/angle";
 import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
 import type { FollowedSample } from "./follow-swing.ts";
+import { lately } from "./lately.ts";
 import type { ClubInPicture } from "./swing-sample.ts";
 import { swingTuning } from "./swing-tuning.ts";
 
@@ -15,15 +16,13 @@ export function hasShaft(sample: FollowedSample | undefined): sample is WithShaf
  * hands.
  */
 export function isStill(kept: readonly FollowedSample[]): boolean {
-  const last = kept[kept.length - 1];
-  if (last === undefined) return false;
-  const lately = kept.slice(kept.findIndex(({ t }) => t >= last.t - swingTuning.stillTime));
-  const first = lately[0];
-  if (first === undefined) return false;
+  const samples = lately(kept, swingTuning.stillTime);
+  const [first, last] = [samples[0], samples[samples.length - 1]];
+  if (first === undefined || last === undefined) return false;
   const seconds = (last.t - first.t) / 1000;
   if (seconds < (0.7 * swingTuning.stillTime) / 1000) return false;
-  const clubs = lately.flatMap(({ inPicture }) => (inPicture === null ? [] : [inPicture]));
-  if (clubs.length === lately.length) return standsInPicture(clubs);
+  const clubs = samples.flatMap(({ inPicture }) => (inPicture === null ? [] : [inPicture]));
+  if (clubs.length === samples.length) return standsInPicture(clubs);
   if (!hasShaft(first) || !hasShaft(last)) return false;
   const from = first.shaft.grip;
   const to = last.shaft.grip;

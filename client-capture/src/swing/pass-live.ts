@@ -3,6 +3,7 @@ import { crossingsLast, handAboveShoulder, rise } from "./crossings-last.ts";
 import type { DatedCheckpoint } from "./finish-rep.ts";
 import type { FollowedSample } from "./follow-swing.ts";
 import { hasShaft, isStill } from "./is-still.ts";
+import { lately } from "./lately.ts";
 import type { Movement, SwingPhase } from "./segment-reps.ts";
 import { shaftAt } from "./shaft-at.ts";
 import { slopeOf } from "./slope-of.ts";
@@ -40,15 +41,15 @@ export function passLive(
     };
   }
   const seconds = (b.t - a.t) / 1000;
-  const lately = kept.slice(kept.findIndex(({ t }) => t >= b.t - swingTuning.live.paceOver));
-  const angles = lately.flatMap(({ t, angle }) => (angle === null ? [] : [{ t: t / 1000, value: angle }]));
-  const rate = Math.abs(slopeOf(angles));
   const still = isStill(kept);
   if (movement === null) {
     return { state: startPassing, output: { phase: still ? "still" : "unknown", checkpoint: null, passed: [] } };
   }
+  const samples = lately(kept, swingTuning.live.paceOver);
+  const angles = samples.flatMap(({ t, angle }) => (angle === null ? [] : [{ t: t / 1000, value: angle }]));
+  const rate = Math.abs(slopeOf(angles));
   const slow = rate <= swingTuning.live.rate * Math.min(2, 1 / 60 / Math.max(seconds, 1e-3));
-  const passed = crossingsLast(lately, movement).filter(({ checkpoint }) => !state.told.includes(checkpoint));
+  const passed = crossingsLast(samples, movement).filter(({ checkpoint }) => !state.told.includes(checkpoint));
   const known = slow ? passed.filter(({ sd }) => sd <= swingTuning.live.mostSd) : [];
   const shown = known.map((one) => ({ ...one, shaft: shaftAt(kept, one.t, one.sd) }));
   const held = still ? heldAt(b, movement) : null;

@@ -37,10 +37,10 @@ export interface Movement {
 }
 
 export interface Segmenting {
-  /** The last moment at which the club hung low, with no movement since. */
-  readonly lastLow: FollowedSample | null;
-  /** When the club was last seen past the ball; null where it is not known to have been, or went on up from there. */
-  readonly lastAheadAt: number | null;
+  /** The last moment at which the club hung low, with no movement since; minus infinity where there is none. */
+  readonly lastLowAt: number;
+  /** When the club was last seen past the ball; minus infinity where it is not known to have been, or went on up from there. */
+  readonly lastAheadAt: number;
   /** Least swing angle since the club last came down: how far forward of the ball it went. */
   readonly forward: Extreme | null;
   readonly movement: Movement | null;
@@ -50,8 +50,8 @@ export interface Segmenting {
 }
 
 export const startSegmenting: Segmenting = {
-  lastLow: null,
-  lastAheadAt: null,
+  lastLowAt: -Infinity,
+  lastAheadAt: -Infinity,
   forward: null,
   movement: null,
   lastSeenAt: -Infinity,
@@ -86,11 +86,17 @@ export function segmentReps(
   return seen.movement === null ? watchLow(seen, sample, here) : follow(seen, seen.movement, sample, here);
 }
 
+/** A movement that is none: where the club was before it is forgotten. */
+const startOver = ({ lastSeenAt, overAt }: Segmenting, refused: NotARep): { state: Segmenting; verdict: Verdict } => ({
+  state: { ...startSegmenting, lastSeenAt, overAt },
+  verdict: { refused },
+});
+
 /** With the hands about the shoulders the club of a finish may as well be one of a top. */
-function lastAhead({ lastAheadAt }: Segmenting, sample: FollowedSample): number | null {
+function lastAhead({ lastAheadAt }: Segmenting, sample: FollowedSample): number {
   const { t, angle } = sample;
   if (angle === null || angle >= 0) return lastAheadAt;
-  return angle < -Math.PI || holdsHigh(sample) ? null : t;
+  return angle < -Math.PI || holdsHigh(sample) ? -Infinity : t;
 }
 
 function loseClub(state: Segmenting, sample: FollowedSample): { state: Segmenting; verdict: Verdict } {
@@ -100,10 +106,7 @@ function loseClub(state: Segmenting, sample: FollowedSample): { state: Segmentin
   if (passedLowAt !== null && sample.t - passedLowAt > timeToComeThrough(movement.tops, passedLowAt))
     return finish(state, movement, passedLowAt, state.lastSeenAt);
   if (sample.t - state.lastSeenAt <= swingTuning.longestGap) return { state, verdict: null };
-  return {
-    state: { ...state, movement: null, lastLow: null, lastAheadAt: null, forward: null },
-    verdict: { refused: "club-lost" },
-  };
+  return startOver(state, "club-lost");
 }
 
 function watchLow(state: Segmenting, sample: FollowedSample, here: Extreme): { state: Segmenting; verdict: Verdict } {
@@ -111,7 +114,7 @@ function watchLow(state: Segmenting, sample: FollowedSample, here: Extreme): { s
   if (isLow) {
     const forward = state.forward === null || here.angle < state.forward.angle ? here : state.forward;
     const stale = sample.t - forward.t > 2500;
-    return { state: { ...state, lastLow: sample, forward: stale ? here : forward }, verdict: null };
+    return { state: { ...state, lastLowAt: sample.t, forward: stale ? here : forward }, verdict: null };
   }
   if (here.angle < 0) {
     const forward = state.forward === null || here.angle < state.forward.angle ? here : state.forward;
@@ -119,7 +122,7 @@ function watchLow(state: Segmenting, sample: FollowedSample, here: Extreme): { s
   }
   if (here.angle < swingTuning.leavesLow) return { state, verdict: null };
   // A club that was past the ball and is behind it now hung low in between, seen or not.
-  const leftLowAt = Math.max(state.lastLow?.t ?? -Infinity, state.lastAheadAt ?? -Infinity);
+  const leftLowAt = Math.max(state.lastLowAt, state.lastAheadAt);
   if (sample.t - leftLowAt > swingTuning.longestBack) return { state, verdict: null };
   const movement: Movement = {
     stage: "back",
@@ -145,10 +148,7 @@ function follow(
     verdict: null,
   });
   if (movement.stage !== "through" && sample.t - movement.leftLowAt > swingTuning.longestRep) {
-    return {
-      state: { ...state, movement: null, lastLow: null, lastAheadAt: null, forward: null },
-      verdict: { refused: "too-long" },
-    };
+    return startOver(state, "too-long");
   }
   if (movement.stage === "back") {
     const highest = Math.max(movement.hands, handsOf(sample));
@@ -239,8 +239,8 @@ function finish(
   const after: Segmenting = {
     ...state,
     movement: null,
-    lastLow: null,
-    lastAheadAt: (state.lastAheadAt ?? -Infinity) > passedLowAt ? state.lastAheadAt : null,
+    lastLowAt: -Infinity,
+    lastAheadAt: state.lastAheadAt > passedLowAt ? state.lastAheadAt : -Infinity,
     forward: { ...movement.running },
     overAt: endedAt,
   };
