@@ -40,7 +40,7 @@ export function dateCheckpoints(rep: RepSamples, segment: Segment, gripToHead: M
     behindBall(rep.samples, followedCrossing(checkpoint, series.elevation, within, way, angleFit, levelErrors));
   const levelDown = shaftLevel(down, "shaft-level-down", "down");
   const passed = levelDown?.t ?? lastTop;
-  const latest = segment.passedLowAt + timeThroughBall(segment.tops, segment.passedLowAt);
+  const latest = segment.passedLowAt + timeThroughBall(segment);
   const strike = { from: passed, to: Math.min(latest, segment.endedAt) };
   const armSd = Math.hypot(lasting.shoulder, lasting.hands);
   const armLevel = (within: Stretch, checkpoint: CheckpointId, way: "up" | "down"): CheckpointTime | null =>

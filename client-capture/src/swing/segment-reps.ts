@@ -34,6 +34,8 @@ export interface Movement {
   /** Highest hands going back, lowest coming down, since the club last turned; metres. */
   readonly hands: number;
   readonly passedLowAt: number | null;
+  /** How long the club has been on its way down from the last top, holds left out. */
+  readonly wayDown: number;
 }
 
 export interface Segmenting {
@@ -64,6 +66,8 @@ export interface Segment {
   readonly tops: readonly Extreme[];
   readonly turns: readonly Extreme[];
   readonly passedLowAt: number;
+  /** From the last top to there, holds left out. */
+  readonly wayDown: number;
   readonly endedAt: number;
   readonly forwardBefore: Extreme | null;
   /** When the movement before it was over: what stood still earlier stood still for that one. */
@@ -103,10 +107,10 @@ function loseClub(state: Segmenting, sample: FollowedSample): { state: Segmentin
   const { movement } = state;
   if (movement === null) return { state, verdict: null };
   const { passedLowAt } = movement;
-  if (passedLowAt !== null && sample.t - passedLowAt > timeToComeThrough(movement.tops, passedLowAt))
+  const isLost = sample.t - state.lastSeenAt > swingTuning.longestGap;
+  if (passedLowAt !== null && (isLost || sample.t - passedLowAt > timeToComeThrough(movement)))
     return finish(state, movement, passedLowAt, state.lastSeenAt);
-  if (sample.t - state.lastSeenAt <= swingTuning.longestGap) return { state, verdict: null };
-  return startOver(state, "club-lost");
+  return isLost ? startOver(state, "club-lost") : { state, verdict: null };
 }
 
 function watchLow(state: Segmenting, sample: FollowedSample, here: Extreme): { state: Segmenting; verdict: Verdict } {
@@ -132,6 +136,7 @@ function watchLow(state: Segmenting, sample: FollowedSample, here: Extreme): { s
     running: here,
     hands: handsOf(sample),
     passedLowAt: null,
+    wayDown: 0,
   };
   return { state: { ...state, movement }, verdict: null };
 }
@@ -156,7 +161,8 @@ function follow(
     const turns =
       here.angle <= running.angle - reversalAt(sample) && handsOf(sample) <= highest - swingTuning.handsFall;
     if (!turns) return keep({ ...movement, hands: highest });
-    const down = { ...movement, stage: "down" as const, running: here, hands: handsOf(sample) };
+    const wayDown = timeToFall(running, here);
+    const down = { ...movement, stage: "down" as const, running: here, hands: handsOf(sample), wayDown };
     const lastTurn = movement.turns.at(-1);
     const jumped = lastTurn !== undefined && running.t - lastTurn.t < swingTuning.leastBetweenTurns;
     return keep(
@@ -164,14 +170,15 @@ function follow(
     );
   }
   if (movement.stage === "down") {
+    const wayDown = movement.wayDown + timeToFall(running, here);
     if (here.angle < swingTuning.passesLow && !isSupposed(sample)) {
       // No rep, and nothing to wait for: what follows may be the rep's own way back.
       if (peakOf(movement.tops) < swingTuning.leastPeak)
         return { state: { ...state, movement: null }, verdict: { refused: "too-short" } };
-      return keep({ ...movement, stage: "through", running: here, passedLowAt: here.t });
+      return keep({ ...movement, stage: "through", running: here, passedLowAt: here.t, wayDown });
     }
     const lowest = Math.min(movement.hands, handsOf(sample));
-    if (here.angle <= running.angle) return keep({ ...movement, running: here, hands: lowest });
+    if (here.angle <= running.angle) return keep({ ...movement, running: here, hands: lowest, wayDown });
     const turns = here.angle >= running.angle + reversalAt(sample) && handsOf(sample) >= lowest + swingTuning.handsRise;
     if (!turns) return keep({ ...movement, hands: lowest });
     const back = { ...movement, stage: "back" as const, running: here, hands: handsOf(sample) };
@@ -184,16 +191,23 @@ function follow(
   const passedLowAt = movement.passedLowAt ?? here.t;
   const further = here.angle <= running.angle;
   // A rep is not over before the club had the time to pass the ball and come up again, which takes a slow one longer.
-  const least = timeThroughBall(movement.tops, passedLowAt);
+  const least = timeThroughBall(movement);
   const turned = here.angle > running.angle + swingTuning.throughReversal && sample.t - passedLowAt > least;
-  const over = sample.t - passedLowAt > timeToComeThrough(movement.tops, passedLowAt);
+  const over = sample.t - passedLowAt > timeToComeThrough(movement);
   if (!turned && !over) return keep(further ? { ...movement, running: here } : movement);
   return finish(state, movement, passedLowAt, turned ? running.t : sample.t);
 }
 
 /** Longest that a follow-through is waited for, milliseconds since the club passed the low. */
-const timeToComeThrough = (tops: readonly Extreme[], passedLowAt: number): number =>
-  Math.max(swingTuning.longestThrough, timeThroughBall(tops, passedLowAt));
+const timeToComeThrough = (movement: Movement): number =>
+  Math.max(swingTuning.longestThrough, timeThroughBall(movement));
+
+/** Time that a club coming down has taken from its lowest so far to a new one, milliseconds: none where it stood still for most of it. */
+function timeToFall(lowest: Extreme, here: Extreme): number {
+  const took = here.t - lowest.t;
+  const fell = lowest.angle - here.angle;
+  return fell > (swingTuning.stillRate * took) / 1000 ? took : 0;
+}
 
 /** A club out of sight is supposed to go on as it went; it has not come down with the hands about the shoulders still. */
 const isSupposed = (sample: FollowedSample): boolean => !sample.tracked && holdsHigh(sample);
@@ -209,15 +223,16 @@ const reversalAt = ({ angleSd }: FollowedSample): number =>
 const handsOf = ({ hanging }: FollowedSample): number => hanging?.grip.z ?? Number.NaN;
 
 /**
- * The movement that the pictures end in at `endedAt`: its club has come through the low and had the time to pass the ball, but was not seen to come up again.
+ * The movement that the pictures end in at `endedAt`: its club has come through the low and was seen past the ball or had the time to pass it, but was not seen to come up again.
  * Null where there is none.
  */
 export function segmentAtEnd(state: Segmenting, endedAt: number): Segment | null {
   const { movement } = state;
   const passedLowAt = movement?.passedLowAt ?? null;
   if (movement === null || passedLowAt === null) return null;
-  const hadTime = endedAt - passedLowAt >= timeThroughBall(movement.tops, passedLowAt);
-  return hadTime ? segmentOf(state, movement, passedLowAt, endedAt) : null;
+  const isPastBall = movement.running.angle < -swingTuning.lowClub;
+  const hadTime = endedAt - passedLowAt >= timeThroughBall(movement);
+  return isPastBall || hadTime ? segmentOf(state, movement, passedLowAt, endedAt) : null;
 }
 
 const segmentOf = (state: Segmenting, movement: Movement, passedLowAt: number, endedAt: number): Segment => ({
@@ -225,6 +240,7 @@ const segmentOf = (state: Segmenting, movement: Movement, passedLowAt: number, e
   tops: movement.tops,
   turns: movement.turns,
   passedLowAt,
+  wayDown: movement.wayDown,
   endedAt,
   forwardBefore: state.forward,
   after: state.overAt,

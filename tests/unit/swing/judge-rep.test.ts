@@ -14,6 +14,7 @@ const segmentTo = (peak: number, forward: number): Segment => ({
   tops: [{ t: 1000, angle: peak * degree }],
   turns: [],
   passedLowAt: 1400,
+  wayDown: 400,
   endedAt: 1500,
   forwardBefore: { t: -200, angle: forward * degree },
   after: -Infinity,

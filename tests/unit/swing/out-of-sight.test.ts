@@ -1,6 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { evenPlaces, slowTempo, usualGolfer } from "@overcue/client-capture/demo-motion/demo-golfer-settings";
-import { runSwingClock, startSwingClock, type SwingClockOutput } from "@overcue/client-capture/swing/swing-clock";
+import {
+  endSwingClock,
+  runSwingClock,
+  startSwingClock,
+  type SwingClockOutput,
+} from "@overcue/client-capture/swing/swing-clock";
 import { type SwingSample } from "@overcue/client-capture/swing/swing-sample";
 import { gripToHead } from "@overcue/shared-geometry/grip-convention";
 import { finishedOf, motionOf, outOfSight, rep, runClock, still } from "../../fakes/clock-run.ts";
@@ -88,6 +93,39 @@ describe("a club that is out of sight for part of a rep", () => {
     expect(others).toEqual([]);
     expect(told?.t).toBeLessThan(impact + 1600);
     expect(told?.finished?.missing).toEqual([]);
+  });
+
+  it("K3.1 a club that was held on its way down, and goes out of sight after the ball, is waited for as if it had not been held", () => {
+    const hold = { at: "arm-level-down", seconds: 8 } as const;
+    const motion = motionOf(
+      { do: "rep", kind: "rehearsal", places: evenPlaces, tempo: slowTempo, hold },
+      ...[still(6), rep("rehearsal", slowTempo)],
+    );
+    const impact = motion.checkpoints.find(({ checkpoint }) => checkpoint === "impact")?.t ?? Number.NaN;
+    const unseen = (sample: SwingSample): SwingSample =>
+      sample.t > impact + 300 && sample.t < impact + 6000 ? outOfSight(sample) : sample;
+    const told = runClock(motion, 60, noNoise, unseen).filter(({ finished }) => finished !== null);
+    expect(told.map(({ finished }) => finished?.kind)).toEqual(["rehearsal", "rehearsal"]);
+    expect(told[0]?.t).toBeLessThan(impact + 2000);
+  });
+
+  it("K3.1 samples that end with the club seen past the ball have its rep, however long it was out of sight about the top", () => {
+    const hold = { at: "top", seconds: 3 } as const;
+    const motion = motionOf({ do: "rep", kind: "rehearsal", places: evenPlaces, tempo: slowTempo, hold });
+    const at = (id: string): number => motion.checkpoints.find(({ checkpoint }) => checkpoint === id)?.t ?? Number.NaN;
+    let state = startSwingClock(gripToHead(usualGolfer.station));
+    for (const sample of trueSamples(motion, 60, noNoise, seededRandom(1))) {
+      if (sample.t > at("impact") + 500) break;
+      const isUnseen = sample.t > at("top") - 100 && sample.t < at("top") + 3600;
+      const ran = runSwingClock(state, isUnseen ? outOfSight(sample) : sample);
+      expect(ran.output.finished).toBeNull();
+      state = ran.state;
+    }
+    const rep = endSwingClock(state);
+    expect(rep?.kind).toBe("rehearsal");
+    expect(
+      Math.abs((rep?.checkpoints.find(({ checkpoint }) => checkpoint === "impact")?.t ?? 0) - at("impact")),
+    ).toBeLessThan(60);
   });
 
   it("K3.4 a fast club that is out of sight from its way down until after the ball makes a rep without impact and tempo; out of sight for longer, none", () => {
