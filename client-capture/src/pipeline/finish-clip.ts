@@ -1,10 +1,10 @@
 import type { FinishedRep } from "../swing/finish-rep.ts";
 import type { Configuration } from "./configuration.ts";
 import { goOverAgain } from "./go-over-again.ts";
-import { repReadings, type ReadCheckpoint, type RepReading } from "./rep-readings.ts";
+import { repReadings, type RepReading } from "./rep-readings.ts";
 import { repsInPicture } from "./reps-in-picture.ts";
 import type { StepOutput, StepState } from "./step.ts";
-import { toldLive } from "./told-live.ts";
+import { toldLive, type ToldLive } from "./told-live.ts";
 import type { Body } from "./body.ts";
 import type { ShaftInImage } from "@overcue/shared-geometry/image-shaft";
 import type { ShaftInWorld } from "@overcue/shared-geometry/world-shaft";
@@ -19,8 +19,7 @@ export interface ClipAnswer {
     readonly body: Body | null;
   }[];
   readonly reps: readonly RepReading[];
-  /** Told before the reps were over, as the pictures came. */
-  readonly live: readonly ReadCheckpoint[];
+  readonly live: ToldLive;
 }
 
 /**

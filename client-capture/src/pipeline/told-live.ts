@@ -1,7 +1,26 @@
+import type { BandId } from "@overcue/shared-geometry/bands";
+import type { BandSubject } from "@overcue/shared-geometry/checkpoints";
+import { placeReadOf } from "@overcue/shared-geometry/place-read-at";
 import type { Configuration } from "./configuration.ts";
 import { readCheckpoint, type ReadCheckpoint } from "./rep-readings.ts";
 import type { StepOutput } from "./step-after-shaft.ts";
 
-/** The checkpoints that were told while they happened, with what was read there then. */
-export const toldLive = (outputs: readonly StepOutput[], configuration: Configuration): ReadCheckpoint[] =>
-  outputs.flatMap(({ swing }) => swing.passed.map((one) => readCheckpoint(one, configuration)));
+/** What was told before the reps were over, as the pictures came. */
+export interface ToldLive {
+  /** The checkpoints passed, with what was read there then. */
+  readonly checkpoints: readonly ReadCheckpoint[];
+  /** The bands that were claimed of one picture. */
+  readonly bands: readonly { readonly t: number; readonly subject: BandSubject; readonly band: BandId }[];
+}
+
+const subjects: readonly BandSubject[] = ["butt-point", "head-point"];
+
+export const toldLive = (outputs: readonly StepOutput[], configuration: Configuration): ToldLive => ({
+  checkpoints: outputs.flatMap(({ swing }) => swing.passed.map((one) => readCheckpoint(one, configuration))),
+  bands: outputs.flatMap(({ t, readOuts }) =>
+    subjects.flatMap((subject) => {
+      const read = placeReadOf(readOuts, subject);
+      return read.defined && read.band.decided ? [{ t, subject, band: read.band.band }] : [];
+    }),
+  ),
+});

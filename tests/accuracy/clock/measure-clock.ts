@@ -1,8 +1,10 @@
-import type { ReadCheckpoint, RepReading } from "@overcue/client-capture/pipeline/rep-readings";
+import type { RepReading } from "@overcue/client-capture/pipeline/rep-readings";
+import type { ToldLive } from "@overcue/client-capture/pipeline/told-live";
 import { practiceSession, drawnSession, type PracticeSession } from "../../scenes/session/practice-session.ts";
 import { usualSightErrors } from "../../scenes/session/sight-errors.ts";
 import { simulateSightings } from "../../scenes/session/simulate-sightings.ts";
 import { filmSession } from "./film-session.ts";
+import { judgeBands, type JudgedBand } from "./judge-bands.ts";
 import { judgeLive, type JudgedLive } from "./judge-live.ts";
 import { judgeSession, type JudgedSession } from "./judge-session.ts";
 import { replaySightings } from "./replay-sightings.ts";
@@ -11,6 +13,7 @@ import { trueReps } from "./true-reps.ts";
 export interface MeasuredSession {
   readonly judged: JudgedSession;
   readonly live: readonly JudgedLive[];
+  readonly bands: readonly JudgedBand[];
 }
 
 /** A session whose pose and tracker answers are simulated, as the two err on rendered scenes; every stage after them is real. */
@@ -46,10 +49,11 @@ export async function measureFilmed(index: number): Promise<MeasuredFilm> {
 function judged(
   { motion, speed, scene: { framesPerSecond } }: PracticeSession,
   reps: readonly RepReading[],
-  live: readonly ReadCheckpoint[],
+  live: ToldLive,
 ): MeasuredSession {
   return {
     judged: judgeSession(trueReps(motion), reps, { speed, framesPerSecond }),
-    live: judgeLive(motion, live),
+    live: judgeLive(motion, live.checkpoints),
+    bands: judgeBands(motion, live.bands),
   };
 }

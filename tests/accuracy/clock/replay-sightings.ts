@@ -1,8 +1,8 @@
 import type { Configuration } from "@overcue/client-capture/pipeline/configuration";
 import { goOverShafts } from "@overcue/client-capture/pipeline/go-over-again";
-import { repReadings, type ReadCheckpoint, type RepReading } from "@overcue/client-capture/pipeline/rep-readings";
+import { repReadings, type RepReading } from "@overcue/client-capture/pipeline/rep-readings";
 import { startAfterShaft, stepAfterShaft, type StepOutput } from "@overcue/client-capture/pipeline/step-after-shaft";
-import { toldLive } from "@overcue/client-capture/pipeline/told-live";
+import { toldLive, type ToldLive } from "@overcue/client-capture/pipeline/told-live";
 import { milliseconds } from "@overcue/shared-geometry/units";
 import type { PracticeSession } from "../../scenes/session/practice-session.ts";
 import type { Sighting } from "../../scenes/session/simulate-sightings.ts";
@@ -10,8 +10,7 @@ import type { Sighting } from "../../scenes/session/simulate-sightings.ts";
 export interface ReplayedSession {
   /** As they go into the book. */
   readonly reps: readonly RepReading[];
-  /** Told while it happened. */
-  readonly live: readonly ReadCheckpoint[];
+  readonly live: ToldLive;
 }
 
 /** A session's sightings through every stage after the tracker as they come, with the configuration that they went through. */

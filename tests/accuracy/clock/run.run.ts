@@ -6,7 +6,7 @@ import { writeSection } from "../write-section.ts";
 import { judgeGoals } from "./goals.ts";
 import type { MeasuredSession } from "./measure-clock.ts";
 import type { Answer, Task } from "./session-worker.ts";
-import { checkpointTable, liveLine, repLines } from "./tables.ts";
+import { bandLine, checkpointTable, liveLine, repLines } from "./tables.ts";
 
 /**
  * npm run accuracy:clock [-- --simulated N] [--filmed N] [--workers N]: how well reps and their checkpoints are found, and the club's places there.
@@ -49,6 +49,7 @@ function tell(title: string, note: string, measured: readonly MeasuredSession[])
     goalTable(judged).join("\n"),
     repLines(sessions),
     liveLine(measured.flatMap(({ live }) => live)),
+    bandLine(measured.flatMap(({ bands }) => bands)),
     "By checkpoint; times are reported less true, places across the ball line at the reported instant less those at the true one:",
     checkpointTable(sessions),
   );

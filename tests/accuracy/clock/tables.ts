@@ -2,6 +2,7 @@ import { oneDecimal } from "../judged.ts";
 import { bandSubjectAt } from "@overcue/shared-geometry/checkpoints";
 import type { SessionSpeed } from "../../scenes/session/practice-session.ts";
 import { datedIds, golfDbShare, placeFigures, repFigures, timeFigures } from "./figures.ts";
+import type { JudgedBand } from "./judge-bands.ts";
 import type { JudgedLive } from "./judge-live.ts";
 import type { JudgedSession } from "./judge-session.ts";
 
@@ -46,6 +47,16 @@ export function liveLine(live: readonly JudgedLive[]): string {
     `Told as it happens, no goal set: ${live.length} checkpoints, ${live.length - passed.length} of them where the club passed none; of the instants ${coveredShare} % within their 95 % interval. Places p50 ${p50} cm, p95 ${p95} cm, ${placeCovered} % within`,
     `theirs; ${decided} % of ${place.count} bands decided, ${right} % of these right, ${wrong} % of all decided and wrong.`,
   ].join("\n");
+}
+
+/** What was claimed of single pictures, most of them of a moving club. */
+export function bandLine(bands: readonly JudgedBand[]): string {
+  const claimed = (["butt-point", "head-point"] as const).map((subject) => {
+    const here = bands.filter((one) => one.subject === subject);
+    const wrong = here.filter(({ right }) => !right).length;
+    return `${here.length} of the ${subject.replace("-", " ")}, ${oneDecimal((100 * wrong) / here.length)} % of them wrong`;
+  });
+  return `Bands claimed from picture to picture, no goal set: ${claimed.join("; ")}.`;
 }
 
 /** How the reps' kinds came out, and which were not found. */
