@@ -6,8 +6,11 @@ import type { FinishedRep } from "../swing/finish-rep.ts";
 import { repReadings, type RepReading } from "./rep-readings.ts";
 import type { StepOutput } from "./step.ts";
 
-/** Live pictures are kept this long for it, milliseconds: a slow rehearsal with two pumps and a look round fits in. */
-export const memoryForRep = milliseconds(25_000);
+/** Live pictures are kept this long for it, milliseconds: a slow rehearsal that is held for half a minute fits in. */
+export const memoryForRep = milliseconds(50_000);
+/** So many milliseconds are gone over, a slow rehearsal with two pumps and a look round, or so many from before the rep on where that is more. */
+const usualSpan = 25_000;
+const beforeStart = 10_000;
 
 /**
  * The rep that the newest picture ended, as the `first` pass had it, gone over once more with all of its pictures. `evidence` and `outputs` are of the same pictures in the same order.
@@ -18,7 +21,9 @@ export function finishLiveRep(
   outputs: readonly StepOutput[],
   configuration: Configuration,
 ): RepReading {
-  const { reps } = goOverAgain(evidence, outputs, configuration);
+  const from = Math.min((outputs[outputs.length - 1]?.t ?? 0) - usualSpan, first.startedAt - beforeStart);
+  const at = outputs.findIndex(({ t }) => t >= from);
+  const { reps } = goOverAgain(evidence.slice(at), outputs.slice(at), configuration);
   return repReadings(goneOver(first, reps), configuration);
 }
 

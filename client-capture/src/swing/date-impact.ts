@@ -38,7 +38,7 @@ export function dateImpact(
   const lastTop = segment.tops[segment.tops.length - 1]?.t ?? strike.from;
   const heads = headsIn(rep);
   const passing = heads.filter(({ t }) => t >= strike.from && t <= strike.to);
-  const lowest = dateLowestHead(passing, segment.passedLowAt - lastTop);
+  const lowest = dateLowestHead(passing, segment.wayDown);
   if (lowest !== null) return { checkpoint: "impact", t: milliseconds(lowest.t), sd: lowest.sd };
   const byLift = likelierImpact(
     crossing(
@@ -55,7 +55,7 @@ export function dateImpact(
   const inPicture = pastItsRest(heads, rep.address, strike);
   if (byLift === null)
     return inPicture === null ? null : { ...inPicture, sd: Math.max(inPicture.sd, inPicture.steadySd) };
-  const sd = Math.hypot(byLift.sd, swingTuning.lasting.impact * (segment.passedLowAt - lastTop));
+  const sd = Math.hypot(byLift.sd, swingTuning.lasting.impact * segment.wayDown);
   return inPicture !== null && inPicture.sd < sd
     ? { ...inPicture, sd: Math.max(inPicture.sd, Math.min(sd, inPicture.steadySd)) }
     : { ...byLift, sd };

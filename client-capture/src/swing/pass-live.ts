@@ -2,7 +2,7 @@ import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import { crossingsLast, handAboveShoulder, rise } from "./crossings-last.ts";
 import type { DatedCheckpoint } from "./finish-rep.ts";
 import type { FollowedSample } from "./follow-swing.ts";
-import { hasShaft, isStill } from "./is-still.ts";
+import { hasShaft } from "./is-still.ts";
 import { lately } from "./lately.ts";
 import type { Movement, SwingPhase } from "./segment-reps.ts";
 import { shaftAt } from "./shaft-at.ts";
@@ -31,6 +31,7 @@ export function passLive(
   state: Passing,
   kept: readonly FollowedSample[],
   movement: Movement | null,
+  still: boolean,
 ): { readonly state: Passing; readonly output: LiveOutput } {
   const b = kept[kept.length - 1];
   const a = kept[kept.length - 2];
@@ -41,7 +42,6 @@ export function passLive(
     };
   }
   const seconds = (b.t - a.t) / 1000;
-  const still = isStill(kept);
   if (movement === null) {
     return { state: startPassing, output: { phase: still ? "still" : "unknown", checkpoint: null, passed: [] } };
   }

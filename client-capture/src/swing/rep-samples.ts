@@ -23,9 +23,8 @@ export interface RepSamples {
 export function repSamples(kept: readonly FollowedSample[], segment: Segment): RepSamples | null {
   const firstTop = segment.tops[0];
   if (firstTop === undefined) return null;
-  const earliest = Math.max(segment.leftLowAt - swingTuning.rest.before, segment.after);
-  const before = kept.filter((sample) => sample.t >= earliest && sample.t <= firstTop.t);
-  const found = restBefore(before);
+  const before = kept.filter(({ t }) => t >= segment.after && t <= firstTop.t);
+  const found = restBefore(before, segment.leftLowAt - swingTuning.rest.before);
   const rest = found?.rest ?? null;
   const turnedAt = segment.forwardBefore?.t ?? segment.leftLowAt;
   const { t: setOffAt, sd: setOffSd } =

@@ -12,31 +12,44 @@ export interface RestBefore {
 }
 
 /**
- * Where the club last stood still before the top of a rep. One that stands off the ground with the hands further back than they were at the ball is held on its
- * way back: the rep set off from the ball. Where the head was not seen at rest, or nobody knows where the ball lies in the picture, the swing angle tells.
+ * Where the club last stood still before the top of a rep, and not before `earliest`, milliseconds. One that stands off the ground with the hands further back than they were at the ball, or
+ * with them plainly so, is held on its way back: the rep set off from the ball, however long ago. Where the head was not seen at rest, or nobody knows where the ball lies in the picture, the swing angle tells.
  */
-export function restBefore(samples: readonly FollowedSample[]): RestBefore | null {
+export function restBefore(samples: readonly FollowedSample[], earliest: number): RestBefore | null {
   const rests = restsInPicture(samples);
-  const [last] = rests;
-  const byAngle = restByAngle(samples);
+  const [last] = rests.filter(({ to }) => to >= earliest);
+  const byAngle = restByAngle(samples.filter(({ t }) => t >= earliest));
   if (last === undefined || (byAngle !== null && byAngle.from > last.to && !headSeen(samples, byAngle))) {
     return byAngle === null ? null : { rest: byAngle, atBall: byAngle.angle > -swingTuning.flowForward };
   }
-  const told = rests.map((one) => ({ isDown: isDown(one), ...restAt(samples, one) }));
-  const start = told.reduce((later, earlier) => (isOnTheWayBack(later, earlier) ? earlier : later));
+  const [latest, ...earlier] = rests.map((one) => ({ since: one.since, isDown: isDown(one), ...restAt(samples, one) }));
+  if (latest === undefined) return null;
+  const start = setOffFrom(latest, earlier);
   return { rest: start, atBall: start.isDown };
 }
 
 interface ToldRest extends Rest {
+  readonly since: number;
   readonly isDown: boolean;
 }
 
-/** Held on the way back, or creeping, where the club stood at the ball before. */
-function isOnTheWayBack(later: ToldRest, earlier: ToldRest): boolean {
-  const { furtherBack, creepTime, toHold } = swingTuning.rest;
-  const between = later.from - earlier.to;
+/** The `latest` rest, or the one at the ball that the club went there from, be it by way of others; `earlier`: the latest first. */
+function setOffFrom(latest: ToldRest, earlier: readonly ToldRest[]): ToldRest {
+  let start = latest;
+  let held = 0;
+  for (const rest of earlier) {
+    if (isOnTheWayBack(start, rest, start.since - rest.to - held)) [start, held] = [rest, 0];
+    else held += rest.to - rest.since;
+  }
+  return start;
+}
+
+/** Held on the way back, or creeping, where the club stood at the ball before; `between`: milliseconds that it was on its way from there. */
+function isOnTheWayBack(later: ToldRest, earlier: ToldRest, between: number): boolean {
+  const { furtherBack, plainlyBack, creepTime, toHold } = swingTuning.rest;
   if (!earlier.isDown || later.hands.x > earlier.hands.x - furtherBack) return false;
-  return later.isDown ? between < creepTime && later.to - later.from < creepTime : between < toHold;
+  if (!later.isDown || later.hands.x < earlier.hands.x - plainlyBack) return between < toHold;
+  return between < creepTime && later.to - later.from < creepTime;
 }
 
 const isDown = ({ head }: RestInPicture): boolean => head.y > -swingTuning.rest.offGround;

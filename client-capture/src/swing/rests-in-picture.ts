@@ -4,8 +4,9 @@ import { median } from "./median.ts";
 import { pictureTuning } from "./picture-tuning.ts";
 import { swingTuning } from "./swing-tuning.ts";
 
-/** Where the club stood still in the picture: its first and last moment there, milliseconds, and where its head was, metres from the ball. */
+/** Where the club stood still in the picture: the last of its time there that is looked at, milliseconds, since when it had stood there, and where its head was, metres from the ball. */
 export interface RestInPicture {
+  readonly since: number;
   readonly from: number;
   readonly to: number;
   readonly head: { readonly x: number; readonly y: number };
@@ -41,10 +42,13 @@ export function restsInPicture(samples: readonly FollowedSample[]): RestInPictur
     const later = rests[rests.length - 1];
     const isSame =
       later !== undefined &&
-      rest.to > later.from &&
+      rest.to > later.since &&
       Math.hypot(rest.head.x - later.head.x, rest.head.y - later.head.y) <= pictureTuning.headRests;
     if (!isSame) rests.push(rest);
-    else if (later.to - rest.from < pictureTuning.longRest) rests[rests.length - 1] = { ...rest, to: later.to };
+    else {
+      const isLong = later.to - rest.from >= pictureTuning.longRest;
+      rests[rests.length - 1] = { ...(isLong ? later : { ...rest, to: later.to }), since: rest.from };
+    }
   }
   return rests;
 }
@@ -56,7 +60,7 @@ function restOf(stretch: readonly Seen[]): RestInPicture | null {
   const { rests, headRests } = pictureTuning;
   const isStill = keepsPlace(stretch, "hands", rests) && keepsPlace(stretch, "head", headRests);
   const [x = 0, y = 0] = middleOf(stretch, "head");
-  return isStill ? { from: first.t, to: last.t, head: { x, y } } : null;
+  return isStill ? { since: first.t, from: first.t, to: last.t, head: { x, y } } : null;
 }
 
 type Part = "head" | "hands";

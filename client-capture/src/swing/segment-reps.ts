@@ -21,6 +21,13 @@ export type SwingPhase = "still" | "back" | "top" | "down" | "through" | "hold" 
 interface Extreme {
   readonly t: number;
   readonly angle: number;
+  readonly sd: number;
+}
+
+/** How high the hands are, metres: as the lifted club has them, and as the pose model does, which is steadier and later; not a number where it has none. */
+interface Heights {
+  readonly ofClub: number;
+  readonly ofBody: number;
 }
 
 /** A movement that may become a rep. Times in milliseconds. */
@@ -31,8 +38,8 @@ export interface Movement {
   readonly tops: readonly Extreme[];
   readonly turns: readonly Extreme[];
   readonly running: Extreme;
-  /** Highest hands going back, lowest coming down, since the club last turned; metres. */
-  readonly hands: number;
+  /** Highest hands going back, lowest coming down, since the club last turned: where the club has them. */
+  readonly hands: Heights;
   readonly passedLowAt: number | null;
   /** How long the club has been on its way down from the last top, holds left out. */
   readonly wayDown: number;
@@ -47,6 +54,10 @@ export interface Segmenting {
   readonly forward: Extreme | null;
   readonly movement: Movement | null;
   readonly lastSeenAt: number;
+  /** When it was last out of sight with the hands up at the shoulders, as held at the top; minus infinity where it has not been. */
+  readonly lastHighAt: number;
+  /** How long the club has stood still since it was last low or past the ball, milliseconds. */
+  readonly stood: number;
   /** When the last movement that came down through the low was over. */
   readonly overAt: number;
 }
@@ -57,6 +68,8 @@ export const startSegmenting: Segmenting = {
   forward: null,
   movement: null,
   lastSeenAt: -Infinity,
+  lastHighAt: -Infinity,
+  stood: 0,
   overAt: -Infinity,
 };
 
@@ -78,15 +91,17 @@ type Verdict = { readonly segment: Segment } | { readonly refused: NotARep } | n
 
 /**
  * Follows the swing angle back, to its top, down and through; pumps add tops. One sample at a time; the verdict comes when the
- * movement is over. Times are the samples' own.
+ * movement is over. Times are the samples' own. `still`: whether the club stands still there.
  */
 export function segmentReps(
   state: Segmenting,
   sample: FollowedSample,
+  still: boolean,
 ): { readonly state: Segmenting; readonly verdict: Verdict } {
   if (sample.angle === null) return loseClub(state, sample);
-  const seen = { ...state, lastSeenAt: sample.t, lastAheadAt: lastAhead(state, sample) };
-  const here: Extreme = { t: sample.t, angle: sample.angle };
+  const stood = sample.angle < 0 ? 0 : still ? state.stood + sinceKnown(state, sample) : state.stood;
+  const seen = { ...state, lastSeenAt: sample.t, lastAheadAt: lastAhead(state, sample), stood };
+  const here: Extreme = { t: sample.t, angle: sample.angle, sd: sample.angleSd };
   return seen.movement === null ? watchLow(seen, sample, here) : follow(seen, seen.movement, sample, here);
 }
 
@@ -107,10 +122,14 @@ function loseClub(state: Segmenting, sample: FollowedSample): { state: Segmentin
   const { movement } = state;
   if (movement === null) return { state, verdict: null };
   const { passedLowAt } = movement;
-  const isLost = sample.t - state.lastSeenAt > swingTuning.longestGap;
+  const isLost = sinceKnown(state, sample) > swingTuning.longestGap;
   if (passedLowAt !== null && (isLost || sample.t - passedLowAt > timeToComeThrough(movement)))
     return finish(state, movement, passedLowAt, state.lastSeenAt);
-  return isLost ? startOver(state, "club-lost") : { state, verdict: null };
+  if (isLost) return startOver(state, "club-lost");
+  if (passedLowAt !== null || !areHandsUp(sample)) return { state, verdict: null };
+  if (sample.t - movement.leftLowAt > swingTuning.longestHeldRep) return startOver(state, "too-long");
+  const stood = state.stood + sinceKnown(state, sample);
+  return { state: { ...state, stood, lastHighAt: sample.t }, verdict: null };
 }
 
 function watchLow(state: Segmenting, sample: FollowedSample, here: Extreme): { state: Segmenting; verdict: Verdict } {
@@ -118,7 +137,7 @@ function watchLow(state: Segmenting, sample: FollowedSample, here: Extreme): { s
   if (isLow) {
     const forward = state.forward === null || here.angle < state.forward.angle ? here : state.forward;
     const stale = sample.t - forward.t > 2500;
-    return { state: { ...state, lastLowAt: sample.t, forward: stale ? here : forward }, verdict: null };
+    return { state: { ...state, lastLowAt: sample.t, stood: 0, forward: stale ? here : forward }, verdict: null };
   }
   if (here.angle < 0) {
     const forward = state.forward === null || here.angle < state.forward.angle ? here : state.forward;
@@ -127,7 +146,7 @@ function watchLow(state: Segmenting, sample: FollowedSample, here: Extreme): { s
   if (here.angle < swingTuning.leavesLow) return { state, verdict: null };
   // A club that was past the ball and is behind it now hung low in between, seen or not.
   const leftLowAt = Math.max(state.lastLowAt, state.lastAheadAt);
-  if (sample.t - leftLowAt > swingTuning.longestBack) return { state, verdict: null };
+  if (sample.t - leftLowAt - state.stood > swingTuning.longestBack) return { state, verdict: null };
   const movement: Movement = {
     stage: "back",
     leftLowAt,
@@ -152,17 +171,18 @@ function follow(
     state: { ...state, movement: next },
     verdict: null,
   });
-  if (movement.stage !== "through" && sample.t - movement.leftLowAt > swingTuning.longestRep) {
-    return startOver(state, "too-long");
-  }
+  const took = sample.t - movement.leftLowAt;
+  const tooLong = took - state.stood > swingTuning.longestRep || took > swingTuning.longestHeldRep;
+  if (movement.stage !== "through" && tooLong) return startOver(state, "too-long");
   if (movement.stage === "back") {
-    const highest = Math.max(movement.hands, handsOf(sample));
+    const hands = handsOf(sample);
+    const highest = outer(Math.max, movement.hands, hands);
     if (here.angle >= running.angle) return keep({ ...movement, running: here, hands: highest });
     const turns =
-      here.angle <= running.angle - reversalAt(sample) && handsOf(sample) <= highest - swingTuning.handsFall;
+      here.angle <= running.angle - reversalAt(running, here) && haveRisen(hands, highest, swingTuning.handsFall);
     if (!turns) return keep({ ...movement, hands: highest });
     const wayDown = timeToFall(running, here);
-    const down = { ...movement, stage: "down" as const, running: here, hands: handsOf(sample), wayDown };
+    const down = { ...movement, stage: "down" as const, running: here, hands, wayDown };
     const lastTurn = movement.turns.at(-1);
     const jumped = lastTurn !== undefined && running.t - lastTurn.t < swingTuning.leastBetweenTurns;
     return keep(
@@ -177,11 +197,13 @@ function follow(
         return { state: { ...state, movement: null }, verdict: { refused: "too-short" } };
       return keep({ ...movement, stage: "through", running: here, passedLowAt: here.t, wayDown });
     }
-    const lowest = Math.min(movement.hands, handsOf(sample));
+    const hands = handsOf(sample);
+    const lowest = outer(Math.min, movement.hands, hands);
     if (here.angle <= running.angle) return keep({ ...movement, running: here, hands: lowest, wayDown });
-    const turns = here.angle >= running.angle + reversalAt(sample) && handsOf(sample) >= lowest + swingTuning.handsRise;
+    const turns =
+      here.angle >= running.angle + reversalAt(running, here) && haveRisen(lowest, hands, swingTuning.handsRise);
     if (!turns) return keep({ ...movement, hands: lowest });
-    const back = { ...movement, stage: "back" as const, running: here, hands: handsOf(sample) };
+    const back = { ...movement, stage: "back" as const, running: here, hands };
     const lastTop = movement.tops.at(-1);
     const jumped = lastTop !== undefined && running.t - lastTop.t < swingTuning.leastBetweenTurns;
     return keep(
@@ -197,6 +219,10 @@ function follow(
   if (!turned && !over) return keep(further ? { ...movement, running: here } : movement);
   return finish(state, movement, passedLowAt, turned ? running.t : sample.t);
 }
+
+/** How long the club has been out of sight, unless for being held up, milliseconds. */
+const sinceKnown = ({ lastSeenAt, lastHighAt }: Segmenting, { t }: FollowedSample): number =>
+  t - Math.max(lastSeenAt, lastHighAt);
 
 /** Longest that a follow-through is waited for, milliseconds since the club passed the low. */
 const timeToComeThrough = (movement: Movement): number =>
@@ -216,11 +242,28 @@ const isSupposed = (sample: FollowedSample): boolean => !sample.tracked && holds
 const holdsHigh = ({ hanging, leadShoulderZ }: FollowedSample): boolean =>
   hanging !== null && leadShoulderZ !== null && areHandsHigh(hanging, leadShoulderZ);
 
-/** A turn that the angle's own error could feign is none. */
-const reversalAt = ({ angleSd }: FollowedSample): number =>
-  Math.max(swingTuning.reversal, swingTuning.reversalSds * angleSd);
+/** Whether the pose model has the hands about the shoulders or over them. */
+const areHandsUp = ({ hands, leadShoulderZ }: FollowedSample): boolean =>
+  hands !== null && leadShoulderZ !== null && hands.place.z > leadShoulderZ.value - swingTuning.leastUnderShoulder;
 
-const handsOf = ({ hanging }: FollowedSample): number => hanging?.grip.z ?? Number.NaN;
+/** A turn that the angle's own error could feign is none. */
+const reversalAt = (extreme: Extreme, here: Extreme): number =>
+  Math.max(swingTuning.reversal, swingTuning.reversalSds * Math.hypot(extreme.sd, here.sd));
+
+const handsOf = ({ hanging, hands }: FollowedSample): Heights => ({
+  ofClub: hanging?.grip.z ?? Number.NaN,
+  ofBody: hands?.place.z ?? Number.NaN,
+});
+
+/** The higher or the lower of two heights; one that is not known does not count. */
+const outer = (of: (a: number, b: number) => number, a: Heights, b: Heights): Heights => ({
+  ofClub: of(a.ofClub, b.ofClub),
+  ofBody: Number.isNaN(a.ofBody) ? b.ofBody : Number.isNaN(b.ofBody) ? a.ofBody : of(a.ofBody, b.ofBody),
+});
+
+/** Where the pose model knows the hands too, by both. */
+const haveRisen = (from: Heights, to: Heights, by: number): boolean =>
+  to.ofClub - from.ofClub >= by && !(to.ofBody - from.ofBody < by);
 
 /**
  * The movement that the pictures end in at `endedAt`: its club has come through the low and was seen past the ball or had the time to pass it, but was not seen to come up again.
@@ -258,6 +301,7 @@ function finish(
     lastLowAt: -Infinity,
     lastAheadAt: state.lastAheadAt > passedLowAt ? state.lastAheadAt : -Infinity,
     forward: { ...movement.running },
+    stood: 0,
     overAt: endedAt,
   };
   return { state: after, verdict: { segment: segmentOf(state, movement, passedLowAt, endedAt) } };

@@ -12,6 +12,7 @@ import {
   type Segmenting,
   type SwingPhase,
 } from "./segment-reps.ts";
+import { isStill } from "./is-still.ts";
 import type { SwingSample } from "./swing-sample.ts";
 import { swingTuning } from "./swing-tuning.ts";
 
@@ -50,10 +51,12 @@ export function runSwingClock(
   const last = state.kept[state.kept.length - 1];
   if (last !== undefined && sample.t <= last.t) return { state, output: quiet };
   const followed = followSwing(state.unrolling, sample);
-  const segmented = segmentReps(state.segmenting, followed.output);
+  const all = [...state.kept, followed.output];
+  const still = isStill(all);
+  const segmented = segmentReps(state.segmenting, followed.output, still);
   // The movement that ends with this sample still needs what was kept for it.
-  const kept = keep(state.kept, followed.output, segmented.state.movement ?? state.segmenting.movement);
-  const live = passLive(state.passing, kept, segmented.state.movement);
+  const kept = neededOf(all, segmented.state, segmented.state.movement ?? state.segmenting.movement);
+  const live = passLive(state.passing, kept, segmented.state.movement, still);
   const over =
     segmented.verdict === null
       ? null
@@ -80,17 +83,17 @@ export function endSwingClock({ segmenting, kept, gripToHead }: SwingClockState)
 
 const quiet: SwingClockOutput = { phase: "unknown", checkpoint: null, passed: [], finished: null, refused: null };
 
-/** Keeps what the movement under way needs, or the last few seconds where there is none. */
-function keep(
-  kept: readonly FollowedSample[],
-  sample: FollowedSample,
+/** What the movement under way needs, or the last few seconds where there is none. */
+function neededOf(
+  samples: readonly FollowedSample[],
+  { stood }: Segmenting,
   movement: Movement | null,
 ): readonly FollowedSample[] {
+  const { longestBack, longestHeldRep, rest } = swingTuning;
+  const now = samples[samples.length - 1]?.t ?? 0;
   const from =
     movement === null
-      ? sample.t - swingTuning.longestBack - swingTuning.rest.before
-      : Math.min(movement.leftLowAt - swingTuning.rest.before - 500, sample.t);
-  const first = kept[0];
-  if (first === undefined || first.t >= from) return [...kept, sample];
-  return [...kept.filter((old) => old.t >= from), sample];
+      ? now - Math.min(longestBack + stood, longestHeldRep) - rest.heldBefore
+      : movement.leftLowAt - rest.heldBefore;
+  return (samples[0]?.t ?? now) >= from ? samples : samples.filter(({ t }) => t >= from);
 }

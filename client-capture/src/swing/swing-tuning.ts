@@ -64,9 +64,10 @@ export const swingTuning = {
   longestGap: 4000,
   /** Unseen for longer than this, milliseconds, hands at arm level, or a club that is level, may have been up and come down again. Smaller: fewer checkpoints, fewer taken for each other. */
   longestUnfollowed: 500,
-  /** Longest a rep may take without a hold, milliseconds. */
+  /** Longest a rep may take, milliseconds: holds left out, as far as the club is seen to stand still in them, and with them. Larger: a club carried about and laid down again may be taken for a rep. */
   longestRep: 15_000,
-  /** Longest time from leaving the low to the top and back: the low before must be this recent, milliseconds. */
+  longestHeldRep: 45_000,
+  /** Longest time from leaving the low to the top and back, holds left out: the low before must be this recent, milliseconds. */
   longestBack: 8000,
   /** Swing speed below which the club stands still, radians a second. */
   stillRate: 10 * degree,
@@ -89,10 +90,18 @@ export const swingTuning = {
     sureLean: 3 * degree,
   },
   /**
-   * What a rep sets off from: it ended no longer `before` the club was last low than this, milliseconds (a club may be held low on its way back); a head so far over the ball
-   * in the picture, metres at the ball's distance, is `offGround`; hands `furtherBack`, metres, within `creepTime`, milliseconds, after a rest are creeping away from it; a club held on its way back went there from the ball in `toHold`, milliseconds.
+   * What a rep sets off from: it ended no longer `before` the club was last low than this, milliseconds (a club may be held low on its way back), or no longer than `heldBefore` where the club went from there to be held; a head so far over the ball
+   * in the picture, metres at the ball's distance, is `offGround`; hands `furtherBack`, metres, within `creepTime`, milliseconds, after a rest are creeping away from it, and `plainlyBack`, or with the head off the ground, held; a club held on its way back went there from the ball in `toHold`, milliseconds.
    */
-  rest: { before: 6000, offGround: 0.12, furtherBack: 0.03, creepTime: 700, toHold: 4000 },
+  rest: {
+    before: 6000,
+    heldBefore: 30_000,
+    offGround: 0.12,
+    furtherBack: 0.03,
+    plainlyBack: 0.12,
+    creepTime: 700,
+    toHold: 4000,
+  },
   /** The top lies while the hands are no more than this below their highest, metres. Larger: finds it behind a misjudged height, minds holds on the way down. */
   topHandsFall: 0.12,
   /** Where no crest is found the top may be anywhere in this long at least, milliseconds. */

@@ -11,12 +11,12 @@ const degree = Math.PI / 180;
 /** A movement from 0 to 1500 ms whose swing angle was highest, `peak` degrees, at 1000; `forward`: how far forward of the ball it was before, degrees. */
 const segmentTo = (peak: number, forward: number): Segment => ({
   leftLowAt: 0,
-  tops: [{ t: 1000, angle: peak * degree }],
+  tops: [{ t: 1000, angle: peak * degree, sd: 0 }],
   turns: [],
   passedLowAt: 1400,
   wayDown: 400,
   endedAt: 1500,
-  forwardBefore: { t: -200, angle: forward * degree },
+  forwardBefore: { t: -200, angle: forward * degree, sd: 0 },
   after: -Infinity,
 });
 
