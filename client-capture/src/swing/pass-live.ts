@@ -13,9 +13,11 @@ import { swingTuning } from "./swing-tuning.ts";
 export interface Passing {
   readonly told: readonly CheckpointId[];
   readonly last: CheckpointId | null;
+  /** The checkpoint that the club is held at, and when it last stood still there, milliseconds; null where it is at none. */
+  readonly hold: { readonly at: CheckpointId; readonly stoodAt: number } | null;
 }
 
-export const startPassing: Passing = { told: [], last: null };
+export const startPassing: Passing = { told: [], last: null, hold: null };
 
 interface LiveOutput {
   readonly phase: SwingPhase;
@@ -35,16 +37,19 @@ export function passLive(
 ): { readonly state: Passing; readonly output: LiveOutput } {
   const b = kept[kept.length - 1];
   const a = kept[kept.length - 2];
-  if (!hasShaft(a) || !hasShaft(b)) {
+  if (movement === null) {
+    const isSeen = hasShaft(a) && hasShaft(b);
     return {
-      state,
-      output: { phase: phaseOf(movement, false), checkpoint: state.last, passed: [] },
+      state: startPassing,
+      output: { phase: still && isSeen ? "still" : "unknown", checkpoint: null, passed: [] },
     };
   }
-  const seconds = (b.t - a.t) / 1000;
-  if (movement === null) {
-    return { state: startPassing, output: { phase: still ? "still" : "unknown", checkpoint: null, passed: [] } };
+  const hold = b === undefined ? null : holdOn(state.hold, b, movement, still);
+  const phase = hold === null ? movement.stage : "hold";
+  if (!hasShaft(a) || !hasShaft(b)) {
+    return { state: { ...state, hold }, output: { phase, checkpoint: hold?.at ?? state.last, passed: [] } };
   }
+  const seconds = (b.t - a.t) / 1000;
   const samples = lately(kept, swingTuning.live.paceOver);
   const angles = samples.flatMap(({ t, angle }) => (angle === null ? [] : [{ t: t / 1000, value: angle }]));
   const rate = Math.abs(slopeOf(angles));
@@ -52,31 +57,36 @@ export function passLive(
   const passed = crossingsLast(samples, movement).filter(({ checkpoint }) => !state.told.includes(checkpoint));
   const known = slow ? passed.filter(({ sd }) => sd <= swingTuning.live.mostSd) : [];
   const shown = known.map((one) => ({ ...one, shaft: shaftAt(kept, one.t, one.sd) }));
-  const held = still ? heldAt(b, movement) : null;
-  const last = passed[passed.length - 1]?.checkpoint ?? held ?? state.last;
+  const last = passed[passed.length - 1]?.checkpoint ?? hold?.at ?? state.last;
   return {
-    state: { told: [...state.told, ...passed.map((one) => one.checkpoint)], last },
-    output: {
-      phase: still && held !== null ? "hold" : phaseOf(movement, still),
-      checkpoint: held ?? last,
-      passed: shown,
-    },
+    state: { told: [...state.told, ...passed.map((one) => one.checkpoint)], last, hold },
+    output: { phase, checkpoint: hold?.at ?? last, passed: shown },
   };
 }
 
-function phaseOf(movement: Movement | null, still: boolean): SwingPhase {
-  if (movement === null) return still ? "still" : "unknown";
-  return movement.stage;
+/** Held on where the club stood a moment ago and is about there still: a club that is held is not seen to stand still in every picture. */
+function holdOn(before: Passing["hold"], sample: FollowedSample, movement: Movement, still: boolean): Passing["hold"] {
+  const { leavesAfter, leavesBeyond } = swingTuning.holdNear;
+  if (before !== null && (farFrom(before.at, sample) ?? 0) < leavesBeyond) {
+    if (still) return { ...before, stoodAt: sample.t };
+    if (sample.t - before.stoodAt <= leavesAfter) return before;
+  }
+  const at = still ? heldAt(sample, movement) : null;
+  return at === null ? null : { at, stoodAt: sample.t };
 }
 
-function heldAt(sample: FollowedSample, movement: Movement): CheckpointId | null {
-  const back = movement.stage === "back" && movement.tops.length === 0;
-  const height = handAboveShoulder(sample)?.value ?? null;
-  const elevation = rise(sample)?.value ?? null;
-  if (height !== null && Math.abs(height) < swingTuning.holdNear.height)
-    return back ? "arm-level-back" : "arm-level-down";
-  if (elevation !== null && Math.abs(elevation) < swingTuning.holdNear.angle) {
-    return back ? "shaft-level-back" : "shaft-level-down";
-  }
-  return null;
+const backHolds: readonly CheckpointId[] = ["arm-level-back", "shaft-level-back"];
+const downHolds: readonly CheckpointId[] = ["arm-level-down", "shaft-level-down"];
+
+function heldAt(sample: FollowedSample, { stage, tops }: Movement): CheckpointId | null {
+  const holds = stage === "back" && tops.length === 0 ? backHolds : downHolds;
+  return holds.find((at) => (farFrom(at, sample) ?? Infinity) < 1) ?? null;
+}
+
+/** How far from a checkpoint, in times as far as a hold there begins at; null where it is not known. */
+function farFrom(at: CheckpointId, sample: FollowedSample): number | null {
+  const { angle, height } = swingTuning.holdNear;
+  const isArmLevel = at === "arm-level-back" || at === "arm-level-down";
+  const off = isArmLevel ? handAboveShoulder(sample) : rise(sample);
+  return off === null ? null : Math.abs(off.value) / (isArmLevel ? height : angle);
 }

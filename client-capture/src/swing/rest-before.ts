@@ -16,7 +16,7 @@ export interface RestBefore {
  * with them plainly so, is held on its way back: the rep set off from the ball, however long ago. Where the head was not seen at rest, or nobody knows where the ball lies in the picture, the swing angle tells.
  */
 export function restBefore(samples: readonly FollowedSample[], earliest: number): RestBefore | null {
-  const rests = restsInPicture(samples);
+  const rests = restsInPicture(samples, earliest);
   const [last] = rests.filter(({ to }) => to >= earliest);
   const byAngle = restByAngle(samples.filter(({ t }) => t >= earliest));
   if (last === undefined || (byAngle !== null && byAngle.from > last.to && !headSeen(samples, byAngle))) {

@@ -22,9 +22,10 @@ interface Seen {
 
 /**
  * Where club and hands stood still, the latest first; places nearer to each other than the head is told apart are one. How far the club has swung is
- * known only to some ten degrees while it hangs low, but that it keeps its place in the picture is seen plainly.
+ * known only to some ten degrees while it hangs low, but that it keeps its place in the picture is seen plainly. Looked for until `earliest`, and from one that is found for as long again as
+ * a club is on its way to a hold; milliseconds.
  */
-export function restsInPicture(samples: readonly FollowedSample[]): RestInPicture[] {
+export function restsInPicture(samples: readonly FollowedSample[], earliest: number): RestInPicture[] {
   const seen = samples.flatMap(({ t, inPicture, hands }): Seen[] => {
     if (inPicture === null || inPicture.head === null || hands === null) return [];
     const { head } = inPicture;
@@ -35,11 +36,12 @@ export function restsInPicture(samples: readonly FollowedSample[]): RestInPictur
   for (let end = seen.length - 1, first = end; end >= 0; end--) {
     const last = seen[end];
     if (last === undefined) continue;
+    const later = rests[rests.length - 1];
+    if (last.t < Math.min(earliest, (later?.since ?? Infinity) - swingTuning.rest.toHold)) break;
     first = Math.min(first, end);
     while (first > 0 && last.t - (seen[first - 1]?.t ?? 0) <= swingTuning.stillTime) first--;
     const rest = restOf(seen.slice(first, end + 1));
     if (rest === null) continue;
-    const later = rests[rests.length - 1];
     const isSame =
       later !== undefined &&
       rest.to > later.since &&

@@ -79,11 +79,12 @@ function wordAt({ reading }: LiveCheckpoint): KeyWord | null {
 function rememberAim(): (state: ScreenState) => CheckpointId | null {
   let practice: ScreenState["practice"] = null;
   let passed: CheckpointId | null = null;
+  let held: CheckpointId | null = null;
   let aimedAt: CheckpointId | null = null;
   return (state) => {
-    if (state.practice !== practice || state.passed !== passed) {
-      ({ practice, passed } = state);
-      aimedAt = currentAim(practice?.aims ?? [], passed)?.checkpoint ?? null;
+    if (state.practice !== practice || state.passed !== passed || state.held !== held) {
+      ({ practice, passed, held } = state);
+      aimedAt = currentAim(practice?.aims ?? [], { passed, held })?.checkpoint ?? null;
     }
     return aimedAt;
   };

@@ -15,6 +15,7 @@ import { useScreen, useSettings } from "./parts.ts";
 export function useGroundScene(sizes: ViewingSizes | null): GroundScene | null {
   const practice = useScreen((state) => state.practice);
   const passed = useScreen((state) => state.passed);
+  const held = useScreen((state) => state.held);
   const reps = useScreen((state) => state.reps);
   const checkpoints = useScreen((state) => state.checkpoints);
   const place = useSettings((settings) => settings.screenPlace);
@@ -23,7 +24,7 @@ export function useGroundScene(sizes: ViewingSizes | null): GroundScene | null {
   const markSize = sizes?.mark ?? null;
   return useMemo(() => {
     if (textSize === null || markSize === null) return null;
-    const aim = practice?.mode === "practice" ? currentAim(practice.aims, passed) : null;
+    const aim = practice?.mode === "practice" ? currentAim(practice.aims, { passed, held }) : null;
     return {
       layout: layoutOf(practice),
       handed: practice?.golfer.handed ?? "right",
@@ -34,7 +35,7 @@ export function useGroundScene(sizes: ViewingSizes | null): GroundScene | null {
       markSize,
       colours: palettes[theme],
     };
-  }, [practice, passed, reps, checkpoints, place, theme, textSize, markSize]);
+  }, [practice, passed, held, reps, checkpoints, place, theme, textSize, markSize]);
 }
 
 export function layoutOf(practice: PracticeState | null): BandLayout {

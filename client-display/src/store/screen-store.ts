@@ -22,6 +22,8 @@ export interface ScreenState {
   readonly practice: PracticeState | null;
   /** The checkpoint last passed in the rep under way, as the live estimates have it. */
   readonly passed: CheckpointId | null;
+  /** The checkpoint that the club is held at, as they have it. */
+  readonly held: CheckpointId | null;
   /** Checkpoints of the newest rep told live, in the order told; a corrected one takes its predecessor's place. */
   readonly checkpoints: readonly LiveCheckpoint[];
   /** Newest last. */
@@ -43,6 +45,7 @@ export const createScreenStore = (): ScreenStore =>
     capture: null,
     practice: null,
     passed: null,
+    held: null,
     checkpoints: [],
     reps: [],
     trouble: null,

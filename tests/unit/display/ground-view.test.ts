@@ -1,3 +1,4 @@
+import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import { metres } from "@overcue/shared-geometry/units";
 import { currentAim } from "@overcue/client-display/ground-view/current-aim";
 import { drawAimBands, drawAimTags } from "@overcue/client-display/ground-view/draw-list/draw-aim";
@@ -31,11 +32,18 @@ const seen = liveEstimate(1, 1000, { x: -0.1, y: 0.22, sdX: 0.02, sdY: 0.05, ban
 
 describe("D6 what is shown of the club", () => {
   test("D6 the aim is the next checkpoint of the swing, and the last one stays", () => {
-    expect(currentAim(demoAims, null)).toBe(back);
-    expect(currentAim(demoAims, "address")).toBe(back);
-    expect(currentAim(demoAims, "arm-level-back")).toBe(down);
-    expect(currentAim(demoAims, "impact")).toBe(down);
-    expect(currentAim([], "top")).toBeNull();
+    const after = (passed: CheckpointId | null) => currentAim(demoAims, { passed, held: null });
+    expect(after(null)).toBe(back);
+    expect(after("address")).toBe(back);
+    expect(after("arm-level-back")).toBe(down);
+    expect(after("impact")).toBe(down);
+    expect(currentAim([], { passed: "top", held: null })).toBeNull();
+  });
+
+  test("D6 while the club is held at a checkpoint with an aim, that is the one; held at another, the next", () => {
+    expect(currentAim(demoAims, { passed: "arm-level-back", held: "arm-level-back" })).toBe(back);
+    expect(currentAim(demoAims, { passed: "shaft-level-back", held: "shaft-level-back" })).toBe(back);
+    expect(currentAim(demoAims, { passed: "top", held: "top" })).toBe(down);
   });
 
   test("D6 a checkpoint that reads the head never shows the butt instead", () => {

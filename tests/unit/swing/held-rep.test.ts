@@ -61,10 +61,9 @@ describe("a rep in which the club is held to look at the screen", () => {
     const told = outputs.flatMap(({ swing }) => (swing.finished === null ? [] : [swing.finished]));
     expect(told).toHaveLength(everywhere.length);
     const hold = motion.reps[everywhere.indexOf("arm-level-back")]?.hold;
-    const saidThere = outputs
-      .filter(({ t }) => t > 1000 * (hold?.from ?? Infinity) + 500 && t < 1000 * (hold?.until ?? 0))
-      .flatMap(({ swing }) => (swing.phase === "hold" ? [swing.checkpoint] : []));
-    expect(saidThere.length).toBeGreaterThan(100);
-    expect(new Set(saidThere)).toEqual(new Set(["arm-level-back"]));
+    const there = outputs.filter(({ t }) => t > 1000 * (hold?.from ?? Infinity) + 500 && t < 1000 * (hold?.until ?? 0));
+    const said = there.flatMap(({ swing }) => (swing.phase === "hold" ? [swing.checkpoint] : []));
+    expect(said.length / there.length).toBeGreaterThan(0.9);
+    expect(new Set(said)).toEqual(new Set(["arm-level-back"]));
   });
 });
