@@ -99,6 +99,7 @@ export function segmentReps(
   still: boolean,
 ): { readonly state: Segmenting; readonly verdict: Verdict } {
   if (sample.angle === null) return loseClub(state, sample);
+  if (cameDownUnseen(state, sample.t, sample.angle)) return startOver({ ...state, lastSeenAt: sample.t }, "club-lost");
   const stood = sample.angle < 0 ? 0 : still ? state.stood + sinceKnown(state, sample) : state.stood;
   const seen = { ...state, lastSeenAt: sample.t, lastAheadAt: lastAhead(state, sample), stood };
   const here: Extreme = { t: sample.t, angle: sample.angle, sd: sample.angleSd };
@@ -220,6 +221,13 @@ function follow(
   return finish(state, movement, passedLowAt, turned ? running.t : sample.t);
 }
 
+/** A club that was up and out of sight for long, and next is seen down, may have come down any way. */
+const cameDownUnseen = ({ movement, lastSeenAt }: Segmenting, t: number, angle: number): boolean =>
+  movement !== null &&
+  movement.passedLowAt === null &&
+  t - lastSeenAt > swingTuning.longestGap &&
+  angle < swingTuning.leastPeak;
+
 /** How long the club has been out of sight, unless for being held up, milliseconds. */
 const sinceKnown = ({ lastSeenAt, lastHighAt }: Segmenting, { t }: FollowedSample): number =>
   t - Math.max(lastSeenAt, lastHighAt);
@@ -228,11 +236,11 @@ const sinceKnown = ({ lastSeenAt, lastHighAt }: Segmenting, { t }: FollowedSampl
 const timeToComeThrough = (movement: Movement): number =>
   Math.max(swingTuning.longestThrough, timeThroughBall(movement));
 
-/** Time that a club coming down has taken from its lowest so far to a new one, milliseconds: none where it stood still for most of it. */
+/** Time that a club coming down has taken from its lowest so far to a new one, milliseconds: none where it stood still for most of it, or was out of sight for long. */
 function timeToFall(lowest: Extreme, here: Extreme): number {
   const took = here.t - lowest.t;
   const fell = lowest.angle - here.angle;
-  return fell > (swingTuning.stillRate * took) / 1000 ? took : 0;
+  return took <= swingTuning.longestGap && fell > (swingTuning.stillRate * took) / 1000 ? took : 0;
 }
 
 /** A club out of sight is supposed to go on as it went; it has not come down with the hands about the shoulders still. */

@@ -50,6 +50,16 @@ describe("a rep in which the club is held to look at the screen", () => {
     expect(finishedOf(runClock(motion, 60, noNoise, handsUnseen))).toEqual([]);
   });
 
+  it("K3.6 is none where the club was held up for 12 s, out of sight, and is next seen down at the ball", () => {
+    const motion = motionOf(heldAt("top", 12));
+    const at = (id: string): number => motion.checkpoints.find(({ checkpoint }) => checkpoint === id)?.t ?? Number.NaN;
+    const unseen = (sample: SwingSample): SwingSample =>
+      sample.t < at("top") || sample.t > at("shaft-level-down") ? sample : outOfSight(sample);
+    const outputs = runClock(motion, 60, noNoise, unseen);
+    expect(finishedOf(outputs)).toEqual([]);
+    expect(outputs.flatMap(({ refused }) => refused ?? [])).toEqual(["club-lost"]);
+  });
+
   it("K3.6 K4.2 is found wherever it is held for 10 s, through pose and tracker as they err, and one held on its way back is not said to be on its way down", () => {
     const session = practiceSession(9004);
     const items = [still(2), ...everywhere.flatMap((at) => [heldAt(at, 10), still(2)])];
