@@ -1,4 +1,5 @@
 import type { FollowedSample } from "./follow-swing.ts";
+import { handsHeights, haveRisen, higherHands, lowerHands, type HandsHeights } from "./hands-heights.ts";
 import { areHandsHigh } from "./lead-hand.ts";
 import { swingTuning } from "./swing-tuning.ts";
 import { timeThroughBall } from "./time-through-ball.ts";
@@ -24,12 +25,6 @@ interface Extreme {
   readonly sd: number;
 }
 
-/** How high the hands are, metres: as the lifted club has them, and as the pose model does, which is steadier and later; not a number where it has none. */
-interface Heights {
-  readonly ofClub: number;
-  readonly ofBody: number;
-}
-
 /** A movement that may become a rep. Times in milliseconds. */
 export interface Movement {
   readonly stage: "back" | "down" | "through";
@@ -39,7 +34,7 @@ export interface Movement {
   readonly turns: readonly Extreme[];
   readonly running: Extreme;
   /** Highest hands going back, lowest coming down, since the club last turned: where the club has them. */
-  readonly hands: Heights;
+  readonly hands: HandsHeights;
   readonly passedLowAt: number | null;
   /** How long the club has been on its way down from the last top, holds left out. */
   readonly wayDown: number;
@@ -154,7 +149,7 @@ function watchLow(state: Segmenting, sample: FollowedSample, here: Extreme): { s
     tops: [],
     turns: [],
     running: here,
-    hands: handsOf(sample),
+    hands: handsHeights(sample),
     passedLowAt: null,
     wayDown: 0,
   };
@@ -176,8 +171,8 @@ function follow(
   const tooLong = took - state.stood > swingTuning.longestRep || took > swingTuning.longestHeldRep;
   if (movement.stage !== "through" && tooLong) return startOver(state, "too-long");
   if (movement.stage === "back") {
-    const hands = handsOf(sample);
-    const highest = outer(Math.max, movement.hands, hands);
+    const hands = handsHeights(sample);
+    const highest = higherHands(movement.hands, hands);
     if (here.angle >= running.angle) return keep({ ...movement, running: here, hands: highest });
     const turns =
       here.angle <= running.angle - reversalAt(running, here) && haveRisen(hands, highest, swingTuning.handsFall);
@@ -198,8 +193,8 @@ function follow(
         return { state: { ...state, movement: null }, verdict: { refused: "too-short" } };
       return keep({ ...movement, stage: "through", running: here, passedLowAt: here.t, wayDown });
     }
-    const hands = handsOf(sample);
-    const lowest = outer(Math.min, movement.hands, hands);
+    const hands = handsHeights(sample);
+    const lowest = lowerHands(movement.hands, hands);
     if (here.angle <= running.angle) return keep({ ...movement, running: here, hands: lowest, wayDown });
     const turns =
       here.angle >= running.angle + reversalAt(running, here) && haveRisen(lowest, hands, swingTuning.handsRise);
@@ -257,21 +252,6 @@ const areHandsUp = ({ hands, leadShoulderZ }: FollowedSample): boolean =>
 /** A turn that the angle's own error could feign is none. */
 const reversalAt = (extreme: Extreme, here: Extreme): number =>
   Math.max(swingTuning.reversal, swingTuning.reversalSds * Math.hypot(extreme.sd, here.sd));
-
-const handsOf = ({ hanging, hands }: FollowedSample): Heights => ({
-  ofClub: hanging?.grip.z ?? Number.NaN,
-  ofBody: hands?.place.z ?? Number.NaN,
-});
-
-/** The higher or the lower of two heights; one that is not known does not count. */
-const outer = (of: (a: number, b: number) => number, a: Heights, b: Heights): Heights => ({
-  ofClub: of(a.ofClub, b.ofClub),
-  ofBody: Number.isNaN(a.ofBody) ? b.ofBody : Number.isNaN(b.ofBody) ? a.ofBody : of(a.ofBody, b.ofBody),
-});
-
-/** Where the pose model knows the hands too, by both. */
-const haveRisen = (from: Heights, to: Heights, by: number): boolean =>
-  to.ofClub - from.ofClub >= by && !(to.ofBody - from.ofBody < by);
 
 /**
  * The movement that the pictures end in at `endedAt`: its club has come through the low and was seen past the ball or had the time to pass it, but was not seen to come up again.
