@@ -5,6 +5,7 @@ import type { CheckpointTime } from "./checkpoint-time.ts";
 import { cameThrough } from "./came-through.ts";
 import { dateCheckpoints } from "./date-checkpoints.ts";
 import type { FollowedSample } from "./follow-swing.ts";
+import { datedByHold, type Hold } from "./holds.ts";
 import { isFinish } from "./is-finish.ts";
 import { kindOfRep, refuseRep, type RepKind } from "./judge-rep.ts";
 import { repSamples } from "./rep-samples.ts";
@@ -43,12 +44,13 @@ export function finishRep(
   kept: readonly FollowedSample[],
   segment: Segment,
   gripToHead: Metres,
+  holds: readonly Hold[],
 ): { readonly rep: FinishedRep } | { readonly refused: NotARep } {
   const cut = repSamples(kept, segment);
   if (cut === null) return { refused: "club-lost" };
   const refused = refuseRep(cut, segment);
   if (refused !== null) return { refused };
-  const times = dateCheckpoints(cut, segment, gripToHead);
+  const times = dateCheckpoints(cut, segment, gripToHead).map((time) => datedByHold(time, holds));
   const at = (checkpoint: CheckpointId): CheckpointTime | null =>
     times.find((time) => time.checkpoint === checkpoint) ?? null;
   const impact = at("impact");

@@ -2,7 +2,7 @@ import type { Metres } from "@overcue/shared-geometry/units";
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import { finishRep, type DatedCheckpoint, type FinishedRep } from "./finish-rep.ts";
 import { followSwing, startUnrolling, type FollowedSample, type Unrolling } from "./follow-swing.ts";
-import { passLive, startPassing, type Passing } from "./pass-live.ts";
+import { holdsOf, passLive, startPassing, type Passing } from "./pass-live.ts";
 import {
   segmentAtEnd,
   segmentReps,
@@ -61,7 +61,7 @@ export function runSwingClock(
     segmented.verdict === null
       ? null
       : "segment" in segmented.verdict
-        ? finishRep(kept, segmented.verdict.segment, state.gripToHead)
+        ? finishRep(kept, segmented.verdict.segment, state.gripToHead, holdsOf(state.passing))
         : segmented.verdict;
   return {
     state: { ...state, unrolling: followed.state, segmenting: segmented.state, passing: live.state, kept },
@@ -74,10 +74,10 @@ export function runSwingClock(
 }
 
 /** The rep that the samples end in: the club has passed the ball, but its follow-through is not over. Null where there is none. */
-export function endSwingClock({ segmenting, kept, gripToHead }: SwingClockState): FinishedRep | null {
+export function endSwingClock({ segmenting, passing, kept, gripToHead }: SwingClockState): FinishedRep | null {
   const last = kept[kept.length - 1];
   const segment = last === undefined ? null : segmentAtEnd(segmenting, last.t);
-  const over = segment === null ? null : finishRep(kept, segment, gripToHead);
+  const over = segment === null ? null : finishRep(kept, segment, gripToHead, holdsOf(passing));
   return over !== null && "rep" in over ? over.rep : null;
 }
 

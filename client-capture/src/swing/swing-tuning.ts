@@ -148,9 +148,10 @@ export const swingTuning = {
   fitWindow: { least: 34, angle: 28 * degree, height: 0.12, head: 0.4 },
   /**
    * A hold belongs to a checkpoint when the club is this near, radians, or the hands this near in height, metres. It is over so many times as far from there, or where the club was not seen to stand still
-   * for so long, milliseconds (larger: calmer, and later to see the club move on).
+   * for so long, milliseconds (larger: calmer, and later to see the club move on). A checkpoint whose instant is told no better than `sureSd`, milliseconds, and lies no more than so many standard
+   * deviations, or `leavesAfter`, from a hold at it, is dated by that.
    */
-  holdNear: { angle: 14 * degree, height: 0.07, leavesBeyond: 2, leavesAfter: 1000 },
+  holdNear: { angle: 14 * degree, height: 0.07, leavesBeyond: 2, leavesAfter: 1000, sureSd: 50, mostSds: 4 },
   /** Hands and shoulder errors that do not average out over a rep, metres: they set the error of arm level, takeaway and impact;
    * and the share of the time from top to low by which the fitted top is off because the way up and the way down differ, and impact because head and ball are placed apart along the line of sight. */
   lasting: { shoulder: 0.03, thigh: 0.06, hands: 0.02, head: 0.05, top: 0.02, impact: 0.04 },
