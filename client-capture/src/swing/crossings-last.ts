@@ -1,35 +1,11 @@
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import { milliseconds } from "@overcue/shared-geometry/units";
-import { elevationOf, handsBehindThigh, leadHandHeight } from "./checkpoint-quantities.ts";
 import type { DatedCheckpoint } from "./finish-rep.ts";
 import type { FollowedSample } from "./follow-swing.ts";
+import { behindThigh, handAboveShoulder, rise, type Quantity } from "./live-quantities.ts";
 import type { Movement } from "./segment-reps.ts";
 import { slopeOf } from "./slope-of.ts";
-import type { Estimated } from "./swing-sample.ts";
 import { swingTuning } from "./swing-tuning.ts";
-
-/** Of a sample, null where it is not known; with what the samples of a rep share of the error. */
-type Quantity = (sample: FollowedSample) => Estimated | null;
-
-const { lasting, lastingElevation } = swingTuning;
-
-const withLasting = ({ value, sd }: Estimated, ...lasts: readonly number[]): Estimated => ({
-  value,
-  sd: Math.hypot(sd, ...lasts),
-});
-
-export const handAboveShoulder: Quantity = ({ shaft, leadShoulderZ }) =>
-  shaft === null || leadShoulderZ === null
-    ? null
-    : withLasting(leadHandHeight(shaft, leadShoulderZ), lasting.shoulder, lasting.hands);
-
-const behindThigh: Quantity = ({ shaft, trailThighX }) =>
-  shaft === null || trailThighX === null
-    ? null
-    : withLasting(handsBehindThigh(shaft, trailThighX), lasting.thigh, lasting.hands);
-
-export const rise: Quantity = ({ shaft }) =>
-  shaft === null ? null : withLasting(elevationOf(shaft), lastingElevation);
 
 /** The checkpoints that the club passed between the last two samples, each with the error of its instant; the shafts are for the caller to look up. */
 export function crossingsLast(samples: readonly FollowedSample[], movement: Movement): DatedCheckpoint[] {

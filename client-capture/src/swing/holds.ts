@@ -1,8 +1,8 @@
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import { milliseconds } from "@overcue/shared-geometry/units";
 import type { CheckpointTime } from "./checkpoint-time.ts";
-import { handAboveShoulder, rise } from "./crossings-last.ts";
 import type { FollowedSample } from "./follow-swing.ts";
+import { handAboveShoulder, rise } from "./live-quantities.ts";
 import type { Movement } from "./segment-reps.ts";
 import { swingTuning } from "./swing-tuning.ts";
 
