@@ -14,9 +14,14 @@ export function buttPoint(
 ):
   | { readonly ok: true; readonly point: Point<"ground"> }
   | { readonly ok: false; readonly reason: "points-up" | "too-flat" } {
-  const { grip, toHead } = shaft;
+  const { toHead } = shaft;
   if (!(toHead.z > 0)) return { ok: false, reason: "points-up" };
   if (toHead.z < Math.sin(leastButtElevation)) return { ok: false, reason: "too-flat" };
+  return { ok: true, point: lineOnGround(shaft) };
+}
+
+/** Where the shaft's line meets the ground, however far away; with the head over the hands that is out of the butt. */
+export function lineOnGround({ grip, toHead }: Pick<ShaftInWorld, "grip" | "toHead">): Point<"ground"> {
   const reach = grip.z / toHead.z;
-  return { ok: true, point: groundPoint(grip.x - reach * toHead.x, grip.y - reach * toHead.y) };
+  return groundPoint(grip.x - reach * toHead.x, grip.y - reach * toHead.y);
 }

@@ -13,7 +13,8 @@ export const checkpointIds = [
 export type CheckpointId = (typeof checkpointIds)[number];
 
 /** What the ground screen reads at a checkpoint as a band; null where the read-out is a direction or a height only. */
-export type BandSubject = "butt-point" | "head-point";
+export const bandSubjects = ["butt-point", "head-point"] as const;
+export type BandSubject = (typeof bandSubjects)[number];
 
 export const bandSubjectAt: Readonly<Record<CheckpointId, BandSubject | null>> = {
   address: null,

@@ -1,6 +1,7 @@
 import { demoMotion, type DemoMotion } from "@overcue/client-capture/demo-motion/demo-motion";
 import {
   evenPlaces,
+  slowTempo,
   tourTempo,
   usualGolfer,
   type DemoPlanItem,
@@ -10,6 +11,7 @@ import {
 import type { FinishedRep } from "@overcue/client-capture/swing/finish-rep";
 import { runSwingClock, startSwingClock, type SwingClockOutput } from "@overcue/client-capture/swing/swing-clock";
 import type { SwingSample } from "@overcue/client-capture/swing/swing-sample";
+import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import { gripToHead } from "@overcue/shared-geometry/grip-convention";
 import { seededRandom } from "../scenes/random.ts";
 import { noNoise, trueSamples, type SampleNoise } from "./true-samples.ts";
@@ -22,6 +24,18 @@ export const rep = (kind: DemoRepKind, tempo: DemoTempo = tourTempo): DemoPlanIt
   places: evenPlaces,
   tempo,
 });
+
+/** A slow rehearsal whose club is held at a checkpoint. */
+export const heldRep = (at: CheckpointId, seconds: number): DemoPlanItem => ({
+  ...{ do: "rep", kind: "rehearsal", places: evenPlaces, tempo: slowTempo },
+  hold: { at, seconds },
+});
+
+/** When a motion or a rep first passes a checkpoint, milliseconds; not a number where it does not. */
+export const timeOf = (
+  of: { readonly checkpoints: readonly { readonly checkpoint: CheckpointId; readonly t: number }[] } | null | undefined,
+  id: CheckpointId,
+): number => of?.checkpoints.find(({ checkpoint }) => checkpoint === id)?.t ?? Number.NaN;
 
 /** The usual golfer, who stands still for a while before and after. */
 export const motionOf = (...items: DemoPlanItem[]): DemoMotion =>

@@ -13,7 +13,7 @@ const usualSpan = 25_000;
 const beforeStart = 10_000;
 
 /**
- * The rep that the newest picture ended, as the `first` pass had it, gone over once more with all of its pictures. `evidence` and `outputs` are of the same pictures in the same order.
+ * The rep that the newest picture ended, as the `first` pass had it, gone over once more with all of its pictures that are kept. `evidence` and `outputs` are of the same pictures in the same order.
  */
 export function finishLiveRep(
   first: FinishedRep,
@@ -21,7 +21,8 @@ export function finishLiveRep(
   outputs: readonly StepOutput[],
   configuration: Configuration,
 ): RepReading {
-  const from = Math.min((outputs[outputs.length - 1]?.t ?? 0) - usualSpan, first.startedAt - beforeStart);
+  const newest = outputs[outputs.length - 1]?.t ?? 0;
+  const from = Math.max(newest - memoryForRep, Math.min(newest - usualSpan, first.startedAt - beforeStart));
   const at = outputs.findIndex(({ t }) => t >= from);
   const { reps } = goOverAgain(evidence.slice(at), outputs.slice(at), configuration);
   return repReadings(goneOver(first, reps), configuration);

@@ -1,6 +1,6 @@
 import type { Configuration } from "./configuration.ts";
 import type { ClipAnswer } from "./finish-clip.ts";
-import { finishLiveRep, memoryForRep } from "./finish-live-rep.ts";
+import { finishLiveRep } from "./finish-live-rep.ts";
 import type { StepOutput, StepState } from "./step.ts";
 import { toldLive } from "./told-live.ts";
 
@@ -10,10 +10,10 @@ import { toldLive } from "./told-live.ts";
  */
 export function finishShow(state: StepState, outputs: readonly StepOutput[], configuration: Configuration): ClipAnswer {
   const { evidence } = state.shaft;
-  const reps = outputs.flatMap(({ t, swing }, at) => {
-    if (swing.finished === null) return [];
-    const from = outputs.findIndex((output) => output.t >= t - memoryForRep);
-    return [finishLiveRep(swing.finished, evidence.slice(from, at + 1), outputs.slice(from, at + 1), configuration)];
-  });
+  const reps = outputs.flatMap(({ swing }, at) =>
+    swing.finished === null
+      ? []
+      : [finishLiveRep(swing.finished, evidence.slice(0, at + 1), outputs.slice(0, at + 1), configuration)],
+  );
   return { frames: [], reps, live: toldLive(outputs, configuration) };
 }

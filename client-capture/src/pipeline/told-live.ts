@@ -1,5 +1,5 @@
 import type { BandId } from "@overcue/shared-geometry/bands";
-import type { BandSubject } from "@overcue/shared-geometry/checkpoints";
+import { bandSubjects, type BandSubject } from "@overcue/shared-geometry/checkpoints";
 import { placeReadOf } from "@overcue/shared-geometry/place-read-at";
 import type { Configuration } from "./configuration.ts";
 import { readCheckpoint, type ReadCheckpoint } from "./rep-readings.ts";
@@ -13,12 +13,10 @@ export interface ToldLive {
   readonly bands: readonly { readonly t: number; readonly subject: BandSubject; readonly band: BandId }[];
 }
 
-const subjects: readonly BandSubject[] = ["butt-point", "head-point"];
-
 export const toldLive = (outputs: readonly StepOutput[], configuration: Configuration): ToldLive => ({
   checkpoints: outputs.flatMap(({ swing }) => swing.passed.map((one) => readCheckpoint(one, configuration))),
   bands: outputs.flatMap(({ t, readOuts }) =>
-    subjects.flatMap((subject) => {
+    bandSubjects.flatMap((subject) => {
       const read = placeReadOf(readOuts, subject);
       return read.defined && read.band.decided ? [{ t, subject, band: read.band.band }] : [];
     }),

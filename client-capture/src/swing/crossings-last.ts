@@ -3,15 +3,14 @@ import { milliseconds } from "@overcue/shared-geometry/units";
 import type { DatedCheckpoint } from "./finish-rep.ts";
 import type { FollowedSample } from "./follow-swing.ts";
 import { behindThigh, handAboveShoulder, rise, type Quantity } from "./live-quantities.ts";
-import type { Movement } from "./segment-reps.ts";
+import { goesBack, type Movement } from "./segment-reps.ts";
 import { slopeOf } from "./slope-of.ts";
 import { swingTuning } from "./swing-tuning.ts";
 
 /** The checkpoints that the club passed between the last two samples, each with the error of its instant; the shafts are for the caller to look up. */
 export function crossingsLast(samples: readonly FollowedSample[], movement: Movement): DatedCheckpoint[] {
   const { poseAge } = swingTuning.live;
-  const back = movement.stage === "back" && movement.tops.length === 0;
-  const crossings = back
+  const crossings = goesBack(movement)
     ? [
         crossLast("takeaway", samples, behindThigh, "up", poseAge),
         crossLast("shaft-level-back", samples, rise, "up"),

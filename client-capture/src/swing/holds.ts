@@ -3,7 +3,7 @@ import { milliseconds } from "@overcue/shared-geometry/units";
 import type { CheckpointTime } from "./checkpoint-time.ts";
 import type { FollowedSample } from "./follow-swing.ts";
 import { handAboveShoulder, rise } from "./live-quantities.ts";
-import type { Movement } from "./segment-reps.ts";
+import { goesBack, type Movement } from "./segment-reps.ts";
 import { swingTuning } from "./swing-tuning.ts";
 
 /** Where the club was held to be looked at: first and last moment that it stood still there, milliseconds. */
@@ -27,8 +27,8 @@ export function holdOn(before: Hold | null, sample: FollowedSample, movement: Mo
 const backHolds: readonly CheckpointId[] = ["arm-level-back", "shaft-level-back"];
 const downHolds: readonly CheckpointId[] = ["arm-level-down", "shaft-level-down"];
 
-function heldAt(sample: FollowedSample, { stage, tops }: Movement): CheckpointId | null {
-  const holds = stage === "back" && tops.length === 0 ? backHolds : downHolds;
+function heldAt(sample: FollowedSample, movement: Movement): CheckpointId | null {
+  const holds = goesBack(movement) ? backHolds : downHolds;
   return holds.find((at) => (farFrom(at, sample) ?? Infinity) < 1) ?? null;
 }
 

@@ -15,6 +15,8 @@ export function handOverShoulder({ grip, toHead }: ShaftInWorld, leadShoulderZ: 
   return grip.z + leadHandAboveGrip(toHead) - leadShoulderZ.value;
 }
 
-/** Whether the hands are about the shoulders or over them: there they go at the top and at the finish, and never at the ball. */
+/** Whether hands so far over the lead shoulder, metres, are about the shoulders or over them: there they go at the top and at the finish, and never at the ball. */
+export const isHigh = (overShoulder: number): boolean => overShoulder > -swingTuning.leastUnderShoulder;
+
 export const areHandsHigh = (shaft: ShaftInWorld, leadShoulderZ: Estimated): boolean =>
-  handOverShoulder(shaft, leadShoulderZ) > -swingTuning.leastUnderShoulder;
+  isHigh(handOverShoulder(shaft, leadShoulderZ));

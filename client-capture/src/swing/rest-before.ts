@@ -16,15 +16,13 @@ export interface RestBefore {
  * with them plainly so, is held on its way back: the rep set off from the ball, however long ago. Where the head was not seen at rest, or nobody knows where the ball lies in the picture, the swing angle tells.
  */
 export function restBefore(samples: readonly FollowedSample[], earliest: number): RestBefore | null {
-  const rests = restsInPicture(samples, earliest);
-  const [last] = rests.filter(({ to }) => to >= earliest);
+  const [last, ...before] = restsInPicture(samples, earliest);
   const byAngle = restByAngle(samples.filter(({ t }) => t >= earliest));
   if (last === undefined || (byAngle !== null && byAngle.from > last.to && !headSeen(samples, byAngle))) {
     return byAngle === null ? null : { rest: byAngle, atBall: byAngle.angle > -swingTuning.flowForward };
   }
-  const [latest, ...earlier] = rests.map((one) => ({ since: one.since, isDown: isDown(one), ...restAt(samples, one) }));
-  if (latest === undefined) return null;
-  const start = setOffFrom(latest, earlier);
+  const told = (one: RestInPicture): ToldRest => ({ since: one.since, isDown: isDown(one), ...restAt(samples, one) });
+  const start = setOffFrom(told(last), before.map(told));
   return { rest: start, atBall: start.isDown };
 }
 

@@ -1,6 +1,6 @@
 import type { FollowedSample } from "./follow-swing.ts";
 import { handsHeights, haveRisen, higherHands, lowerHands, type HandsHeights } from "./hands-heights.ts";
-import { areHandsHigh } from "./lead-hand.ts";
+import { areHandsHigh, isHigh } from "./lead-hand.ts";
 import { swingTuning } from "./swing-tuning.ts";
 import { timeThroughBall } from "./time-through-ball.ts";
 
@@ -39,6 +39,9 @@ export interface Movement {
   /** How long the club has been on its way down from the last top, holds left out. */
   readonly wayDown: number;
 }
+
+/** On its way from the low to its first top: what it passes again in a pump is no checkpoint of the way back. */
+export const goesBack = ({ stage, tops }: Movement): boolean => stage === "back" && tops.length === 0;
 
 export interface Segmenting {
   /** The last moment at which the club hung low, with no movement since; minus infinity where there is none. */
@@ -247,7 +250,7 @@ const holdsHigh = ({ hanging, leadShoulderZ }: FollowedSample): boolean =>
 
 /** Whether the pose model has the hands about the shoulders or over them. */
 const areHandsUp = ({ hands, leadShoulderZ }: FollowedSample): boolean =>
-  hands !== null && leadShoulderZ !== null && hands.place.z > leadShoulderZ.value - swingTuning.leastUnderShoulder;
+  hands !== null && leadShoulderZ !== null && isHigh(hands.place.z - leadShoulderZ.value);
 
 /** A turn that the angle's own error could feign is none. */
 const reversalAt = (extreme: Extreme, here: Extreme): number =>

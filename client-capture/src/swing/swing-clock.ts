@@ -95,5 +95,5 @@ function neededOf(
     movement === null
       ? now - Math.min(longestBack + stood, longestHeldRep) - rest.heldBefore
       : movement.leftLowAt - rest.heldBefore;
-  return (samples[0]?.t ?? now) >= from ? samples : samples.filter(({ t }) => t >= from);
+  return samples.slice(samples.findIndex(({ t }) => t >= from));
 }

@@ -1,5 +1,6 @@
 import type { BandSubject } from "@overcue/shared-geometry/checkpoints";
 import { bandAt } from "@overcue/shared-geometry/band-interval";
+import { lineOnGround } from "@overcue/shared-geometry/butt-point";
 import { headPoint } from "@overcue/shared-geometry/head-point";
 import type { DemoMotion } from "@overcue/client-capture/demo-motion/demo-motion";
 import type { ToldLive } from "@overcue/client-capture/pipeline/told-live";
@@ -16,8 +17,7 @@ export function judgeBands(motion: DemoMotion, bands: ToldLive["bands"]): Judged
   return bands.map(({ t, subject, band }) => {
     const { club } = motion.at(t / 1000);
     if (club === null) return { subject, right: false };
-    const { grip, toHead } = club;
     if (subject === "head-point") return { subject, right: band === bandAt(headPoint(club, station).y, station) };
-    return { subject, right: toHead.z > 0 && band === bandAt(grip.y - (grip.z / toHead.z) * toHead.y, station) };
+    return { subject, right: club.toHead.z > 0 && band === bandAt(lineOnGround(club).y, station) };
   });
 }

@@ -3,6 +3,7 @@ import { goOverShafts } from "@overcue/client-capture/pipeline/go-over-again";
 import { repReadings, type RepReading } from "@overcue/client-capture/pipeline/rep-readings";
 import { startAfterShaft, stepAfterShaft, type StepOutput } from "@overcue/client-capture/pipeline/step-after-shaft";
 import { toldLive, type ToldLive } from "@overcue/client-capture/pipeline/told-live";
+import type { FinishedRep } from "@overcue/client-capture/swing/finish-rep";
 import { milliseconds } from "@overcue/shared-geometry/units";
 import type { PracticeSession } from "../../scenes/session/practice-session.ts";
 import type { Sighting } from "../../scenes/session/simulate-sightings.ts";
@@ -13,11 +14,13 @@ export interface ReplayedSession {
   readonly live: ToldLive;
 }
 
+interface Stepped {
+  readonly configuration: Configuration;
+  readonly outputs: readonly StepOutput[];
+}
+
 /** A session's sightings through every stage after the tracker as they come, with the configuration that they went through. */
-export function stepSightings(
-  { scene }: PracticeSession,
-  sightings: Iterable<Sighting>,
-): { readonly configuration: Configuration; readonly outputs: readonly StepOutput[] } {
+export function stepSightings({ scene }: PracticeSession, sightings: Iterable<Sighting>): Stepped {
   const { camera, plan } = scene;
   const settings = plan.golfer.station;
   const shutter = { time: milliseconds(scene.readOutMs), towards: "down" } as const;
@@ -38,16 +41,17 @@ export function stepSightings(
   return { configuration, outputs };
 }
 
+/** The reps of such outputs gone over once more with all of them, as the tracker had the shafts at once. */
+export function goOverSteps({ configuration, outputs }: Stepped): readonly FinishedRep[] {
+  const shafts = outputs.map(({ shaft }) => shaft.now);
+  return goOverShafts(shafts, outputs, configuration).reps;
+}
+
 /** A session's sightings through every stage after the tracker, live and then once more with all of them. */
 export function replaySightings(session: PracticeSession, sightings: Iterable<Sighting>): ReplayedSession {
   const { configuration, outputs } = stepSightings(session, sightings);
-  const again = goOverShafts(
-    outputs.map(({ shaft }) => shaft.now),
-    outputs,
-    configuration,
-  );
   return {
-    reps: again.reps.map((rep) => repReadings(rep, configuration)),
+    reps: goOverSteps({ configuration, outputs }).map((rep) => repReadings(rep, configuration)),
     live: toldLive(outputs, configuration),
   };
 }

@@ -1,5 +1,5 @@
 import { oneDecimal } from "../judged.ts";
-import { bandSubjectAt } from "@overcue/shared-geometry/checkpoints";
+import { bandSubjectAt, bandSubjects } from "@overcue/shared-geometry/checkpoints";
 import type { SessionSpeed } from "../../scenes/session/practice-session.ts";
 import { datedIds, golfDbShare, placeFigures, repFigures, timeFigures } from "./figures.ts";
 import type { JudgedBand } from "./judge-bands.ts";
@@ -51,7 +51,7 @@ export function liveLine(live: readonly JudgedLive[]): string {
 
 /** What was claimed of single pictures, most of them of a moving club. */
 export function bandLine(bands: readonly JudgedBand[]): string {
-  const claimed = (["butt-point", "head-point"] as const).map((subject) => {
+  const claimed = bandSubjects.map((subject) => {
     const here = bands.filter((one) => one.subject === subject);
     const wrong = here.filter(({ right }) => !right).length;
     return `${here.length} of the ${subject.replace("-", " ")}, ${oneDecimal((100 * wrong) / here.length)} % of them wrong`;

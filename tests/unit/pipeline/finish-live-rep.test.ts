@@ -1,11 +1,11 @@
 import { expect, it } from "vitest";
 import { goneOver } from "@overcue/client-capture/pipeline/finish-live-rep";
-import { goOverShafts } from "@overcue/client-capture/pipeline/go-over-again";
 import type { FinishedRep } from "@overcue/client-capture/swing/finish-rep";
 import { worldPoint } from "@overcue/shared-geometry/point";
 import { milliseconds } from "@overcue/shared-geometry/units";
-import { stepSightings } from "../../accuracy/clock/replay-sightings.ts";
+import { goOverSteps, stepSightings } from "../../accuracy/clock/replay-sightings.ts";
 import { trueReps } from "../../accuracy/clock/true-reps.ts";
+import { timeOf } from "../../fakes/clock-run.ts";
 import { firstOf } from "../../scenes/session/first-of.ts";
 import { drawnSession, practiceSession } from "../../scenes/session/practice-session.ts";
 import { usualSightErrors } from "../../scenes/session/sight-errors.ts";
@@ -30,13 +30,12 @@ it("K4.3 a rep is the same in the second pass wherever that has it end; the rep 
 
 it("K4.3 pictures that end in a rep's follow-through are enough to go over it", () => {
   const session = practiceSession(9000, drawnSession);
-  const impact = trueReps(session.motion)[0]?.checkpoints.find(({ checkpoint }) => checkpoint === "impact")?.t ?? NaN;
+  const impact = timeOf(trueReps(session.motion)[0], "impact");
   const sightings = firstOf(simulateSightings(session, usualSightErrors), impact + 1000);
-  const { configuration, outputs } = stepSightings(session, sightings);
-  expect(outputs.map(({ swing }) => swing.finished).filter((rep) => rep !== null)).toEqual([]);
-  const shafts = outputs.map(({ shaft }) => shaft.now);
-  const { reps } = goOverShafts(shafts, outputs, configuration);
+  const stepped = stepSightings(session, sightings);
+  expect(stepped.outputs.map(({ swing }) => swing.finished).filter((rep) => rep !== null)).toEqual([]);
+  const reps = goOverSteps(stepped);
   expect(reps).toHaveLength(1);
-  const told = reps[0]?.checkpoints.find(({ checkpoint }) => checkpoint === "impact")?.t ?? NaN;
+  const told = timeOf(reps[0], "impact");
   expect(Math.abs(told - impact)).toBeLessThan(100);
 });

@@ -10,6 +10,7 @@ import type { FinishedRep } from "@overcue/client-capture/swing/finish-rep";
 import { runSwingClock, startSwingClock } from "@overcue/client-capture/swing/swing-clock";
 import type { SwingSample } from "@overcue/client-capture/swing/swing-sample";
 import { gripToHead } from "@overcue/shared-geometry/grip-convention";
+import { heldRep, timeOf } from "../../fakes/clock-run.ts";
 import { noNoise, trueSamples } from "../../fakes/true-samples.ts";
 import { seededRandom } from "../../scenes/random.ts";
 
@@ -31,9 +32,6 @@ function repOf(motion: DemoMotion, spoil: (sample: SwingSample) => SwingSample):
   return undefined;
 }
 
-const trueTime = (motion: DemoMotion, id: string): number =>
-  motion.checkpoints.find(({ checkpoint }) => checkpoint === id)?.t ?? Number.NaN;
-
 /** The lift hardly knows how far a hanging club leans along the line of sight: within a second it says anything up to so many radians. */
 const swaying =
   (most: number) =>
@@ -52,16 +50,15 @@ describe("a hanging club in the picture", () => {
   it("K2.8 the setting off is seen in the picture, however the lean of the hanging club sways", () => {
     const motion = motionOf({ do: "rep", kind: "rehearsal", places: evenPlaces, tempo: slowTempo });
     const address = repOf(motion, swaying(0.3))?.checkpoints.find(({ checkpoint }) => checkpoint === "address");
-    const off = Math.abs((address?.t ?? Number.NaN) - trueTime(motion, "address"));
+    const off = Math.abs((address?.t ?? Number.NaN) - timeOf(motion, "address"));
     expect(off).toBeLessThan(300);
     expect(off).toBeLessThan(2 * (address?.sd ?? 0));
   });
 
   it("K2.9 a club held at takeaway has set off before, from the ball", () => {
-    const hold = { at: "takeaway", seconds: 1.5 } as const;
-    const motion = motionOf({ do: "rep", kind: "rehearsal", places: evenPlaces, tempo: slowTempo, hold });
+    const motion = motionOf(heldRep("takeaway", 1.5));
     const address = repOf(motion, swaying(0.1))?.checkpoints.find(({ checkpoint }) => checkpoint === "address");
-    const off = Math.abs((address?.t ?? Number.NaN) - trueTime(motion, "address"));
+    const off = Math.abs((address?.t ?? Number.NaN) - timeOf(motion, "address"));
     expect(off).toBeLessThan(400);
     expect(off).toBeLessThan(2 * (address?.sd ?? 0));
   });
@@ -78,7 +75,7 @@ describe("a hanging club in the picture", () => {
     (kind) => {
       const motion = motionOf({ do: "rep", kind, places: evenPlaces, tempo: slowTempo });
       const impact = repOf(motion, swaying(0.3))?.checkpoints.find(({ checkpoint }) => checkpoint === "impact");
-      const off = Math.abs((impact?.t ?? Number.NaN) - trueTime(motion, "impact"));
+      const off = Math.abs((impact?.t ?? Number.NaN) - timeOf(motion, "impact"));
       expect(off).toBeLessThan(60);
       expect(off).toBeLessThan(2 * (impact?.sd ?? 0));
       expect(impact?.sd).toBeLessThan(60);

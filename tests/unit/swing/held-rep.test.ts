@@ -1,52 +1,34 @@
 import { describe, expect, it } from "vitest";
-import { evenPlaces, slowTempo, type DemoPlanItem } from "@overcue/client-capture/demo-motion/demo-golfer-settings";
 import { demoMotion } from "@overcue/client-capture/demo-motion/demo-motion";
-import { goOverShafts } from "@overcue/client-capture/pipeline/go-over-again";
 import { repReadings } from "@overcue/client-capture/pipeline/rep-readings";
 import type { SwingSample } from "@overcue/client-capture/swing/swing-sample";
-import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
+import { checkpointIds, type CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import { judgeSession } from "../../accuracy/clock/judge-session.ts";
-import { stepSightings } from "../../accuracy/clock/replay-sightings.ts";
+import { goOverSteps, stepSightings } from "../../accuracy/clock/replay-sightings.ts";
 import { trueReps } from "../../accuracy/clock/true-reps.ts";
-import { finishedOf, motionOf, outOfSight, runClock, still } from "../../fakes/clock-run.ts";
+import { finishedOf, heldRep, motionOf, outOfSight, runClock, still, timeOf } from "../../fakes/clock-run.ts";
 import { noNoise } from "../../fakes/true-samples.ts";
 import { practiceSession } from "../../scenes/session/practice-session.ts";
 import { usualSightErrors } from "../../scenes/session/sight-errors.ts";
 import { simulateSightings } from "../../scenes/session/simulate-sightings.ts";
 
-const heldAt = (at: CheckpointId, seconds: number): DemoPlanItem => ({
-  ...{ do: "rep", kind: "rehearsal", places: evenPlaces, tempo: slowTempo },
-  hold: { at, seconds },
-});
-
-const everywhere: readonly CheckpointId[] = [
-  "takeaway",
-  "shaft-level-back",
-  "arm-level-back",
-  "top",
-  "arm-level-down",
-  "shaft-level-down",
-];
+const everywhere = checkpointIds.filter((id) => id !== "address" && id !== "impact");
 
 describe("a rep in which the club is held to look at the screen", () => {
   it.each(everywhere)("K3.6 K2.9 is whole after 30 s at %s, and dated as if it had not been held", (at) => {
-    const motion = motionOf(heldAt(at, 30));
+    const motion = motionOf(heldRep(at, 30));
     const outputs = runClock(motion);
     expect(finishedOf(outputs).map(({ kind, missing }) => ({ kind, missing }))).toEqual([
       { kind: "rehearsal", missing: [] },
     ]);
-    const told = finishedOf(outputs)[0]?.checkpoints ?? [];
-    const lateAt = (id: string): number => {
-      const really = motion.checkpoints.find(({ checkpoint }) => checkpoint === id)?.t ?? Number.NaN;
-      return (told.find(({ checkpoint }) => checkpoint === id)?.t ?? Number.NaN) - really;
-    };
+    const lateAt = (id: CheckpointId): number => timeOf(finishedOf(outputs)[0], id) - timeOf(motion, id);
     expect(Math.abs(lateAt("address"))).toBeLessThan(700);
     expect(Math.abs(lateAt("impact"))).toBeLessThan(40);
   });
 
   it("K3.6 is told when the club comes down after it was held at the top for 12 s, out of sight, with the hands seen up there", () => {
-    const motion = motionOf(heldAt("top", 12));
-    const from = motion.checkpoints.find(({ checkpoint }) => checkpoint === "top")?.t ?? Number.NaN;
+    const motion = motionOf(heldRep("top", 12));
+    const from = timeOf(motion, "top");
     const unseen = (sample: SwingSample): SwingSample =>
       sample.t < from || sample.t > from + 12_000 ? sample : outOfSight(sample);
     expect(finishedOf(runClock(motion, 60, noNoise, unseen)).map(({ kind }) => kind)).toEqual(["rehearsal"]);
@@ -55,8 +37,8 @@ describe("a rep in which the club is held to look at the screen", () => {
   });
 
   it("K3.6 is none where the club was held up for 12 s, out of sight, and is next seen down at the ball", () => {
-    const motion = motionOf(heldAt("top", 12));
-    const at = (id: string): number => motion.checkpoints.find(({ checkpoint }) => checkpoint === id)?.t ?? Number.NaN;
+    const motion = motionOf(heldRep("top", 12));
+    const at = (id: CheckpointId): number => timeOf(motion, id);
     const unseen = (sample: SwingSample): SwingSample =>
       sample.t < at("top") || sample.t > at("shaft-level-down") ? sample : outOfSight(sample);
     const outputs = runClock(motion, 60, noNoise, unseen);
@@ -66,14 +48,14 @@ describe("a rep in which the club is held to look at the screen", () => {
 
   describe("through pose and tracker as they err, 10 s wherever it may be held", () => {
     const session = practiceSession(9004);
-    const items = [still(2), ...everywhere.flatMap((at) => [heldAt(at, 10), still(2)])];
+    const items = [still(2), ...everywhere.flatMap((at) => [heldRep(at, 10), still(2)])];
     const plan = { ...session.scene.plan, items };
     const motion = demoMotion(plan);
     const scene = { ...session.scene, plan, framesPerSecond: 30, toMs: motion.duration * 1000 };
     const held = { ...session, motion, scene };
-    const { configuration, outputs } = stepSightings(held, simulateSightings(held, usualSightErrors));
-    const shafts = outputs.map(({ shaft }) => shaft.now);
-    const { reps } = goOverShafts(shafts, outputs, configuration);
+    const stepped = stepSightings(held, simulateSightings(held, usualSightErrors));
+    const { configuration, outputs } = stepped;
+    const reps = goOverSteps(stepped);
 
     it("K3.6 is found live and gone over, and nothing besides", () => {
       expect(finishedOf(outputs.map(({ swing }) => swing))).toHaveLength(everywhere.length);

@@ -8,14 +8,15 @@ import {
 } from "@overcue/client-capture/swing/swing-clock";
 import { type SwingSample } from "@overcue/client-capture/swing/swing-sample";
 import { gripToHead } from "@overcue/shared-geometry/grip-convention";
-import { finishedOf, motionOf, outOfSight, rep, runClock, still } from "../../fakes/clock-run.ts";
+import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
+import { finishedOf, heldRep, motionOf, outOfSight, rep, runClock, still, timeOf } from "../../fakes/clock-run.ts";
 import { noNoise, trueSamples } from "../../fakes/true-samples.ts";
 import { seededRandom } from "../../scenes/random.ts";
 
 describe("a club that is out of sight for part of a rep", () => {
   it("K3.4 a rep whose way down was not seen lacks those checkpoints, or is no rep; it never makes them up", () => {
     const motion = motionOf(rep("full", slowTempo));
-    const hidden = motion.checkpoints.find((one) => one.checkpoint === "shaft-level-back")?.t ?? 0;
+    const hidden = timeOf(motion, "shaft-level-back");
     let state = startSwingClock(gripToHead(usualGolfer.station));
     const outputs: SwingClockOutput[] = [];
     for (const sample of trueSamples(motion, 60, noNoise, seededRandom(1))) {
@@ -32,7 +33,7 @@ describe("a club that is out of sight for part of a rep", () => {
 
   it("K2.7 where the club is out of sight about the top, the shortest way between where it went and where it came back does not tell it", () => {
     const motion = motionOf(rep("full", slowTempo));
-    const truth = motion.checkpoints.find((one) => one.checkpoint === "top")?.t ?? 0;
+    const truth = timeOf(motion, "top");
     const [from, to] = [truth - 500, truth + 200];
     const wayAt = (t: number) => motion.at(t / 1000).club?.toHead ?? { x: 0, y: 0, z: 1 };
     const guessed = (sample: SwingSample): SwingSample => {
@@ -50,7 +51,7 @@ describe("a club that is out of sight for part of a rep", () => {
 
   it("K3.5 a club out of sight, and supposed to turn on past the top and hang there, has not come down while the hands are high", () => {
     const motion = motionOf(rep("rehearsal", slowTempo));
-    const top = motion.checkpoints.find(({ checkpoint }) => checkpoint === "top")?.t ?? Number.NaN;
+    const top = timeOf(motion, "top");
     const unseen = (sample: SwingSample): SwingSample => {
       const after = sample.t - top;
       if (sample.shaft === null || after < 0 || after > 900) return sample;
@@ -64,9 +65,8 @@ describe("a club that is out of sight for part of a rep", () => {
   });
 
   it("K3.6 a club that is held at the top, pointing away from the camera and unseen for three and a half seconds, loses no rep", () => {
-    const hold = { at: "top", seconds: 3.4 } as const;
-    const motion = motionOf({ do: "rep", kind: "rehearsal", places: evenPlaces, tempo: slowTempo, hold });
-    const from = motion.checkpoints.find((one) => one.checkpoint === "top")?.t ?? 0;
+    const motion = motionOf(heldRep("top", 3.4));
+    const from = timeOf(motion, "top");
     const unseen = (sample: SwingSample): SwingSample =>
       sample.t < from || sample.t > from + 3500 ? sample : outOfSight(sample);
     expect(finishedOf(runClock(motion, 60, noNoise, unseen)).map(({ kind }) => kind)).toEqual(["rehearsal"]);
@@ -87,7 +87,7 @@ describe("a club that is out of sight for part of a rep", () => {
 
   it("K3.1 a rep whose club goes out of sight in the follow-through is told when that has had its time", () => {
     const motion = motionOf(rep("full"), still(4));
-    const impact = motion.checkpoints.find(({ checkpoint }) => checkpoint === "impact")?.t ?? Number.NaN;
+    const impact = timeOf(motion, "impact");
     const unseen = (sample: SwingSample): SwingSample => (sample.t > impact + 200 ? outOfSight(sample) : sample);
     const [told, ...others] = runClock(motion, 60, noNoise, unseen).filter(({ finished }) => finished !== null);
     expect(others).toEqual([]);
@@ -96,12 +96,8 @@ describe("a club that is out of sight for part of a rep", () => {
   });
 
   it("K3.1 a club that was held on its way down, and goes out of sight after the ball, is waited for as if it had not been held", () => {
-    const hold = { at: "arm-level-down", seconds: 8 } as const;
-    const motion = motionOf(
-      { do: "rep", kind: "rehearsal", places: evenPlaces, tempo: slowTempo, hold },
-      ...[still(6), rep("rehearsal", slowTempo)],
-    );
-    const impact = motion.checkpoints.find(({ checkpoint }) => checkpoint === "impact")?.t ?? Number.NaN;
+    const motion = motionOf(heldRep("arm-level-down", 8), still(6), rep("rehearsal", slowTempo));
+    const impact = timeOf(motion, "impact");
     const unseen = (sample: SwingSample): SwingSample =>
       sample.t > impact + 300 && sample.t < impact + 6000 ? outOfSight(sample) : sample;
     const told = runClock(motion, 60, noNoise, unseen).filter(({ finished }) => finished !== null);
@@ -110,9 +106,8 @@ describe("a club that is out of sight for part of a rep", () => {
   });
 
   it("K3.1 samples that end with the club seen past the ball have its rep, however long it was out of sight about the top", () => {
-    const hold = { at: "top", seconds: 3 } as const;
-    const motion = motionOf({ do: "rep", kind: "rehearsal", places: evenPlaces, tempo: slowTempo, hold });
-    const at = (id: string): number => motion.checkpoints.find(({ checkpoint }) => checkpoint === id)?.t ?? Number.NaN;
+    const motion = motionOf(heldRep("top", 3));
+    const at = (id: CheckpointId): number => timeOf(motion, id);
     let state = startSwingClock(gripToHead(usualGolfer.station));
     for (const sample of trueSamples(motion, 60, noNoise, seededRandom(1))) {
       if (sample.t > at("impact") + 500) break;
@@ -123,14 +118,12 @@ describe("a club that is out of sight for part of a rep", () => {
     }
     const rep = endSwingClock(state);
     expect(rep?.kind).toBe("rehearsal");
-    expect(
-      Math.abs((rep?.checkpoints.find(({ checkpoint }) => checkpoint === "impact")?.t ?? 0) - at("impact")),
-    ).toBeLessThan(60);
+    expect(Math.abs(timeOf(rep, "impact") - at("impact"))).toBeLessThan(60);
   });
 
   it("K3.4 a fast club that is out of sight from its way down until after the ball makes a rep without impact and tempo; out of sight for longer, none", () => {
     const motion = motionOf(rep("full"), still(2));
-    const at = (id: string): number => motion.checkpoints.find(({ checkpoint }) => checkpoint === id)?.t ?? Number.NaN;
+    const at = (id: CheckpointId): number => timeOf(motion, id);
     const unseenFrom = (from: number) =>
       finishedOf(
         runClock(motion, 60, noNoise, (sample) =>

@@ -3,12 +3,14 @@ import { demoMotion } from "@overcue/client-capture/demo-motion/demo-motion";
 import { evenPlaces, tourTempo, usualGolfer } from "@overcue/client-capture/demo-motion/demo-golfer-settings";
 import { followSwing, startUnrolling, type FollowedSample } from "@overcue/client-capture/swing/follow-swing";
 import { steadyShoulder } from "@overcue/client-capture/swing/steady-shoulder";
+import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
+import { timeOf } from "../../fakes/clock-run.ts";
 import { noNoise, trueSamples } from "../../fakes/true-samples.ts";
 import { seededRandom } from "../../scenes/random.ts";
 
 const rep = { do: "rep", kind: "full", places: evenPlaces, tempo: tourTempo } as const;
 const motion = demoMotion({ golfer: usualGolfer, club: true, ball: true, items: [{ do: "still", seconds: 1 }, rep] });
-const at = (id: string): number => motion.checkpoints.find(({ checkpoint }) => checkpoint === id)?.t ?? Number.NaN;
+const at = (id: CheckpointId): number => timeOf(motion, id);
 const back = { from: at("address"), to: at("top") };
 const level = at("arm-level-back");
 const truth = motion.at(level / 1000).body.leadShoulder.z;

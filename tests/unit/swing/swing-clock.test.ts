@@ -12,7 +12,7 @@ import { endSwingClock, runSwingClock, startSwingClock } from "@overcue/client-c
 import { type SwingSample } from "@overcue/client-capture/swing/swing-sample";
 import { gripToHead } from "@overcue/shared-geometry/grip-convention";
 import { seconds } from "@overcue/shared-geometry/units";
-import { finishedOf, motionOf, rep, runClock, still } from "../../fakes/clock-run.ts";
+import { finishedOf, motionOf, rep, runClock, still, timeOf } from "../../fakes/clock-run.ts";
 import { noNoise, trueSamples } from "../../fakes/true-samples.ts";
 import { seededRandom } from "../../scenes/random.ts";
 
@@ -41,7 +41,7 @@ describe("reps", () => {
 
   it("K3.3 a club that is misjudged for a tenth of a second on its way makes no pump", () => {
     const motion = motionOf(rep("full", slowTempo));
-    const top = motion.checkpoints.find(({ checkpoint }) => checkpoint === "top")?.t ?? Number.NaN;
+    const top = timeOf(motion, "top");
     const misjudged = (sample: SwingSample): SwingSample => {
       if (sample.shaft === null || sample.t < top - 300 || sample.t > top - 200) return sample;
       const { grip } = sample.shaft;
@@ -50,7 +50,7 @@ describe("reps", () => {
     const [finished, more] = finishedOf(runClock(motion, 60, noNoise, misjudged));
     expect(finished?.kind).toBe("rehearsal");
     expect(more).toBeUndefined();
-    const told = finished?.checkpoints.find(({ checkpoint }) => checkpoint === "top")?.t ?? Number.NaN;
+    const told = timeOf(finished, "top");
     expect(Math.abs(told - top)).toBeLessThan(100);
   });
 
@@ -128,7 +128,7 @@ describe("reps", () => {
 
   it("K3.5 a slow club is waited for until it has passed the ball, though it seems to come up again before", () => {
     const motion = motionOf(rep("rehearsal", { backswing: seconds(3), downswing: seconds(4) }));
-    const impact = motion.checkpoints.find((one) => one.checkpoint === "impact")?.t ?? 0;
+    const impact = timeOf(motion, "impact");
     const wavering = (sample: SwingSample): SwingSample => {
       if (sample.shaft === null || Math.abs(sample.t - (impact - 25)) > 15) return sample;
       const { x, y, z } = sample.shaft.toHead;
@@ -144,7 +144,7 @@ describe("reps", () => {
 
   it("K2.7 finds the top of a slow half swing though a picture well before it shows the club turned further", () => {
     const motion = motionOf(rep("half", slowTempo));
-    const truth = motion.checkpoints.find((one) => one.checkpoint === "top")?.t ?? 0;
+    const truth = timeOf(motion, "top");
     const turnedFurther = (sample: SwingSample): SwingSample => {
       if (sample.shaft === null || Math.abs(sample.t - (truth - 350)) > 20) return sample;
       const { x, y, z } = sample.shaft.toHead;
@@ -162,7 +162,7 @@ describe("reps", () => {
 
   it("K3.5 the head's passing over the ball's place at the top of a half swing is no impact", () => {
     const motion = motionOf(rep("half", slowTempo));
-    const truth = motion.checkpoints.find((one) => one.checkpoint === "impact")?.t ?? 0;
+    const truth = timeOf(motion, "impact");
     const [finished] = finishedOf(runClock(motion, 60, { angle: 0.05, grip: 0.05, body: 0.02 }));
     const dated = finished?.checkpoints.find((one) => one.checkpoint === "impact");
     expect(Math.abs((dated?.t ?? 0) - truth)).toBeLessThan(200);
@@ -170,7 +170,7 @@ describe("reps", () => {
 
   it("K3.1 pictures that end in a follow-through have the rep that it is of, once the club has had the time to pass the ball", () => {
     const motion = motionOf(rep("full"));
-    const impact = motion.checkpoints.find(({ checkpoint }) => checkpoint === "impact")?.t ?? Number.NaN;
+    const impact = timeOf(motion, "impact");
     const endedAt = (end: number): FinishedRep | null => {
       let state = startSwingClock(gripToHead(usualGolfer.station));
       for (const sample of trueSamples(motion, 60, noNoise, seededRandom(7))) {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { evenPlaces, slowTempo } from "@overcue/client-capture/demo-motion/demo-golfer-settings";
-import { finishedOf, motionOf, rep, runClock, still } from "../../fakes/clock-run.ts";
+import { slowTempo } from "@overcue/client-capture/demo-motion/demo-golfer-settings";
+import { finishedOf, heldRep, motionOf, rep, runClock, still } from "../../fakes/clock-run.ts";
 
 describe("live", () => {
   it("K4.1 tells a checkpoint live at most once a rep, and none of a full-speed way down at 30 pictures a second", () => {
@@ -27,14 +27,7 @@ describe("live", () => {
   });
 
   it("K4.2 names the checkpoint that the club is held at until it moves on", () => {
-    const motion = motionOf({
-      do: "rep",
-      kind: "rehearsal",
-      places: evenPlaces,
-      tempo: slowTempo,
-      hold: { at: "arm-level-back", seconds: 2 },
-    });
-    const outputs = runClock(motion);
+    const outputs = runClock(motionOf(heldRep("arm-level-back", 2)));
     const held = outputs.filter((output) => output.phase === "hold");
     expect(held.length).toBeGreaterThan(60);
     expect(new Set(held.map((output) => output.checkpoint))).toEqual(new Set(["arm-level-back"]));

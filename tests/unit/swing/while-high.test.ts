@@ -1,22 +1,20 @@
 import { expect, it } from "vitest";
-import { evenPlaces, slowTempo, usualGolfer } from "@overcue/client-capture/demo-motion/demo-golfer-settings";
+import { usualGolfer } from "@overcue/client-capture/demo-motion/demo-golfer-settings";
 import { demoMotion } from "@overcue/client-capture/demo-motion/demo-motion";
 import { whileHigh } from "@overcue/client-capture/swing/while-high";
+import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
+import { heldRep, timeOf } from "../../fakes/clock-run.ts";
 import { noNoise, trueSamples } from "../../fakes/true-samples.ts";
 import { seededRandom } from "../../scenes/random.ts";
 
 it("K2.7 the hands are high about the top and not while the club is held on its way down", () => {
-  const hold = { at: "arm-level-down", seconds: 1.5 } as const;
   const motion = demoMotion({
     golfer: usualGolfer,
     club: true,
     ball: true,
-    items: [
-      { do: "still", seconds: 1 },
-      { do: "rep", kind: "rehearsal", places: evenPlaces, tempo: slowTempo, hold },
-    ],
+    items: [{ do: "still", seconds: 1 }, heldRep("arm-level-down", 1.5)],
   });
-  const at = (id: string): number => motion.checkpoints.find(({ checkpoint }) => checkpoint === id)?.t ?? Number.NaN;
+  const at = (id: CheckpointId): number => timeOf(motion, id);
   const samples = Array.from(trueSamples(motion, 60, noNoise, seededRandom(1)));
   const all = { from: at("arm-level-back"), to: at("arm-level-down") + 1500 };
   const high = whileHigh(samples, all);
