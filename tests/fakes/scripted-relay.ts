@@ -10,7 +10,7 @@ import {
   type PracticeState,
   type SessionView,
 } from "@overcue/shared-geometry/wire/practice";
-import type { LiveCheckpoint, Rep } from "@overcue/shared-geometry/wire/rep";
+import type { LiveCheckpoint, NoRep, Rep } from "@overcue/shared-geometry/wire/rep";
 import { Server, type Socket } from "socket.io";
 
 /**
@@ -37,7 +37,7 @@ export interface ScriptedRelay {
   readonly close: () => Promise<void>;
 }
 
-/** Each stays said: a page that joins later hears the last of each kind, estimates excepted. */
+/** Each stays said: a page that joins later hears the last of each kind, estimates and what was no rep excepted. */
 interface Said {
   readonly peers: (peers: Peers) => void;
   readonly pairing: (pairing: Pairing) => void;
@@ -46,6 +46,7 @@ interface Said {
   readonly checkpoint: (checkpoint: LiveCheckpoint) => void;
   readonly rep: (rep: Rep) => void;
   readonly trouble: (sentence: string) => void;
+  readonly noRep: (noRep: NoRep) => void;
   readonly estimate: (estimate: Estimate) => void;
   /** Anything at all, to see that pages refuse it. */
   readonly raw: (event: string, message: unknown) => void;
@@ -135,6 +136,7 @@ export async function startScriptedRelay(options: ScriptedRelayOptions): Promise
       rep: tell("rep"),
       trouble: tell("trouble"),
       estimate: (estimate) => io.emit("estimate", estimate),
+      noRep: (noRep) => io.emit("noRep", noRep),
       raw: (event, message) => io.emit(event, message),
     },
     commands,

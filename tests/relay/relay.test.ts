@@ -72,6 +72,20 @@ describe("live messages", () => {
     expect(heardOf(ground, "estimate")).toEqual([]);
   });
 
+  it("R15 what was told of a movement that was no rep is taken back, and not told to who joins late", async () => {
+    const phone = await join("capture");
+    const ground = await join("display");
+    const checkpoint = sampleCheckpoint();
+    const noRep = { repId: checkpoint.repId, why: "club-lost" } as const;
+    phone.socket.emit("checkpoint", checkpoint);
+    phone.socket.emit("noRep", noRep);
+    await settleAll();
+    expect(heardOf(ground, "noRep")).toEqual([noRep]);
+    const late = await join("coach");
+    await settle(late.socket);
+    expect(heardOf(late, "checkpoint")).toEqual([]);
+  });
+
   it("R7 the state of a phone that left is not told", async () => {
     const phone = await join("capture");
     const ground = await join("display");

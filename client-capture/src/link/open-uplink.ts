@@ -6,7 +6,7 @@ import type { CaptureState, Hello, Peers } from "@overcue/shared-geometry/wire/h
 import { peersSchema } from "@overcue/shared-geometry/wire/hello";
 import { practiceStateSchema, type PracticeCommand, type PracticeState } from "@overcue/shared-geometry/wire/practice";
 import type { StationSettings } from "@overcue/shared-geometry/station";
-import type { LiveCheckpoint, Rep } from "@overcue/shared-geometry/wire/rep";
+import type { LiveCheckpoint, NoRep, Rep } from "@overcue/shared-geometry/wire/rep";
 import { protocolVersion } from "@overcue/shared-geometry/wire/version";
 import { clockOffset, type RoundTrip } from "./clock-offset.ts";
 
@@ -22,6 +22,7 @@ export interface Uplink {
   relayTime(pageTime: number): number | null;
   sendEstimate(estimate: Estimate): void;
   sendCheckpoint(checkpoint: LiveCheckpoint): void;
+  sendNoRep(noRep: NoRep): void;
   sendState(state: CaptureState): void;
   /** Rejects where the relay does not answer in time. */
   sendRep(rep: Rep): Promise<Acknowledgement>;
@@ -113,6 +114,9 @@ export function openUplink(parts: UplinkParts): Uplink {
     },
     sendCheckpoint(checkpoint) {
       if (socket.connected) socket.emit("checkpoint", checkpoint);
+    },
+    sendNoRep(noRep) {
+      if (socket.connected) socket.emit("noRep", noRep);
     },
     sendState(state) {
       socket.volatile.emit("captureState", state);

@@ -1,13 +1,20 @@
 import type { Calibration } from "@overcue/shared-geometry/camera";
 import type { Handed } from "@overcue/shared-geometry/station";
-import type { CheckpointReading, Rep } from "@overcue/shared-geometry/wire/rep";
+import { notCountedReasons, type CheckpointReading, type NoRep, type Rep } from "@overcue/shared-geometry/wire/rep";
 import type { ReadCheckpoint, RepReading } from "../pipeline/rep-readings.ts";
+import type { Refusal } from "../swing/segment-reps.ts";
 
 /** Milliseconds of a source's clock as the relay's. */
 export type ToRelayTime = (t: number) => number;
 
 export function wireCheckpoint({ checkpoint, t, sdMs, readOuts }: ReadCheckpoint, at: ToRelayTime): CheckpointReading {
   return { checkpoint, at: at(t), sdMs, readOuts };
+}
+
+/** A movement that was no rep; why is told only where whoever made it expects one. */
+export function wireNoRep({ why, swungUp }: Refusal, repId: string): NoRep {
+  const told = notCountedReasons.find((reason) => reason === why) ?? null;
+  return { repId, why: swungUp ? told : null };
 }
 
 /** A finished rep as the practice book takes it. */

@@ -123,13 +123,17 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
   const tellCamera = ({ camera, calibration, settings }: Configuration, stationNews: string): void => {
     store.setState({ calibration, view: camera === null ? null : cameraView(camera, settings), stationNews });
   };
+  /** The rep under way, if there is one, is not followed to its end. */
+  const giveUpRep = (): void => {
+    uplink?.sendNoRep({ repId: repIds.finish(), why: null });
+    toldBands.forget();
+  };
   const configure = (current: Run): void => {
     current.configuration = configurationOf(current);
     sticks.use(current.opened.source.info.kind === "demo" ? null : current.configuration);
     measure.start(current.configuration, "live");
-    repIds.drop();
     tellCamera(current.configuration, "");
-    toldBands.forget();
+    giveUpRep();
   };
   const reconfigure = (): void => {
     if (run !== null) configure(run);
@@ -140,6 +144,7 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
     run.stopped = true;
     run.opened.source.close();
     run = null;
+    giveUpRep();
     listenToGravity(false);
     store.setState({ ...withoutSource, screen: "choose" });
   };

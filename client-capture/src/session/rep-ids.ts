@@ -2,10 +2,8 @@
 export interface RepIds {
   /** The id of the rep under way; made at its first use. */
   current(): string;
-  /** The id for a rep that has just ended; the next one gets a new id. */
+  /** The id for a rep that has just ended, or was none; the next one gets a new id. */
   finish(): string;
-  /** The movement under way was none: its id is used up. */
-  drop(): void;
 }
 
 export function makeRepIds(makeId: () => string): RepIds {
@@ -20,9 +18,6 @@ export function makeRepIds(makeId: () => string): RepIds {
       const finished = current();
       id = null;
       return finished;
-    },
-    drop() {
-      id = null;
     },
   };
 }

@@ -1,7 +1,7 @@
 import type { Uplink } from "../link/open-uplink.ts";
 import type { RepBox } from "../link/rep-box.ts";
 import { wireEstimate } from "../link/wire-estimate.ts";
-import { wireCheckpoint, wireRep } from "../link/wire-rep.ts";
+import { wireCheckpoint, wireNoRep, wireRep } from "../link/wire-rep.ts";
 import type { Measured } from "../measuring/measure-client.ts";
 import type { Configuration } from "../pipeline/configuration.ts";
 import { readCheckpoint, type RepReading } from "../pipeline/rep-readings.ts";
@@ -23,7 +23,7 @@ export interface SendingParts {
 /**
  * Sends on what one picture gave: the estimate, which may be lost; checkpoints passed slowly enough to be read live; and a finished rep, which
  * is kept until the book has it; before it, the checkpoints whose band the finished rep takes back. A rep that has just ended is sent when it has been gone over
- * once more, and keeps the id it had. Without a relay a rep is dated by the page's own clock.
+ * once more, and keeps the id it had. A movement that was no rep is told too, for what was told of it to be taken back. Without a relay a rep is dated by the page's own clock.
  */
 export function sendMeasured({ output, rep }: Measured, sequence: number, parts: SendingParts): void {
   const { uplink, reps, repIds, toldBands, clock, configuration } = parts;
@@ -57,7 +57,7 @@ export function sendMeasured({ output, rep }: Measured, sequence: number, parts:
     // A rep that never comes is told by whoever follows the run.
     void rep.then(send, () => undefined);
   } else if (output.swing.refused !== null) {
-    repIds.drop();
+    uplink?.sendNoRep(wireNoRep(output.swing.refused, repIds.finish()));
     toldBands.forget();
   }
 }

@@ -9,7 +9,7 @@ import { datedByHold, type Hold } from "./holds.ts";
 import { isFinish } from "./is-finish.ts";
 import { kindOfRep, refuseRep, type RepKind } from "./judge-rep.ts";
 import { repSamples } from "./rep-samples.ts";
-import type { NotARep, Segment } from "./segment-reps.ts";
+import { refusalOf, type NotARep, type Refusal, type Segment } from "./segment-reps.ts";
 import { shaftAt } from "./shaft-at.ts";
 import { tempoBetween, type Tempo } from "./tempo-between.ts";
 
@@ -45,11 +45,12 @@ export function finishRep(
   segment: Segment,
   gripToHead: Metres,
   holds: readonly Hold[],
-): { readonly rep: FinishedRep } | { readonly refused: NotARep } {
+): { readonly rep: FinishedRep } | { readonly refused: Refusal } {
+  const refuse = (why: NotARep): { readonly refused: Refusal } => ({ refused: refusalOf(why, segment.tops) });
   const cut = repSamples(kept, segment);
-  if (cut === null) return { refused: "club-lost" };
+  if (cut === null) return refuse("club-lost");
   const refused = refuseRep(cut, segment);
-  if (refused !== null) return { refused };
+  if (refused !== null) return refuse(refused);
   const times = dateCheckpoints(cut, segment, gripToHead).map((time) => datedByHold(time, holds));
   const at = (checkpoint: CheckpointId): CheckpointTime | null =>
     times.find((time) => time.checkpoint === checkpoint) ?? null;
@@ -57,8 +58,8 @@ export function finishRep(
   const top = at("top");
   const unseenAtBall = impact === null && at("shaft-level-back") !== null && cameThrough(cut, segment);
   const struck = impact !== null && (top === null || impact.t > top.t);
-  if (!struck && !unseenAtBall) return { refused: "no-impact" };
-  if (isFinish(cut, segment, times)) return { refused: "hands-high" };
+  if (!struck && !unseenAtBall) return refuse("no-impact");
+  if (isFinish(cut, segment, times)) return refuse("hands-high");
   const pumped = segment.tops.length > 1 ? segment.tops[0] : undefined;
   const firstTop = top === null || pumped === undefined ? top : { t: pumped.t, sd: top.sd };
   const downswingSeconds = top === null || impact === null ? null : (impact.t - top.t) / 1000;

@@ -16,6 +16,12 @@ export type NotARep =
   | "too-long"
   | "no-impact";
 
+/** Why a movement was no rep, and whether the club was swung up in it: then whoever made it expects a rep. */
+export interface Refusal {
+  readonly why: NotARep;
+  readonly swungUp: boolean;
+}
+
 /** The part of a movement that the club is in. */
 export type SwingPhase = "still" | "back" | "top" | "down" | "through" | "hold" | "unknown";
 
@@ -85,7 +91,7 @@ export interface Segment {
   readonly after: number;
 }
 
-type Verdict = { readonly segment: Segment } | { readonly refused: NotARep } | null;
+type Verdict = { readonly segment: Segment } | { readonly refused: Refusal } | null;
 
 /**
  * Follows the swing angle back, to its top, down and through; pumps add tops. One sample at a time; the verdict comes when the
@@ -105,9 +111,18 @@ export function segmentReps(
 }
 
 /** A movement that is none: where the club was before it is forgotten. */
-const startOver = ({ lastSeenAt, overAt }: Segmenting, refused: NotARep): { state: Segmenting; verdict: Verdict } => ({
+const startOver = (
+  { movement, lastSeenAt, overAt }: Segmenting,
+  why: NotARep,
+): { state: Segmenting; verdict: Verdict } => ({
   state: { ...startSegmenting, lastSeenAt, overAt },
-  verdict: { refused },
+  verdict: { refused: refusalOf(why, movement === null ? [] : [...movement.tops, movement.running]) },
+});
+
+/** Of a movement that went to these extremes. */
+export const refusalOf = (why: NotARep, extremes: readonly Pick<Extreme, "angle">[]): Refusal => ({
+  why,
+  swungUp: extremes.some(({ angle }) => angle >= swingTuning.swungUp),
 });
 
 /** With the hands about the shoulders the club of a finish may as well be one of a top. */
@@ -193,7 +208,7 @@ function follow(
     if (here.angle < swingTuning.passesLow && !isSupposed(sample)) {
       // No rep, and nothing to wait for: what follows may be the rep's own way back.
       if (peakOf(movement.tops) < swingTuning.leastPeak)
-        return { state: { ...state, movement: null }, verdict: { refused: "too-short" } };
+        return { state: { ...state, movement: null }, verdict: { refused: refusalOf("too-short", movement.tops) } };
       return keep({ ...movement, stage: "through", running: here, passedLowAt: here.t, wayDown });
     }
     const hands = handsHeights(sample);

@@ -8,7 +8,7 @@ import {
   segmentReps,
   startSegmenting,
   type Movement,
-  type NotARep,
+  type Refusal,
   type Segmenting,
   type SwingPhase,
 } from "./segment-reps.ts";
@@ -33,7 +33,7 @@ export interface SwingClockOutput {
   /** Checkpoints passed just now, slowly enough to be read live. */
   readonly passed: readonly DatedCheckpoint[];
   readonly finished: FinishedRep | null;
-  readonly refused: NotARep | null;
+  readonly refused: Refusal | null;
 }
 
 export function startSwingClock(gripToHead: Metres): SwingClockState {

@@ -37,6 +37,8 @@ export const swingTuning = {
   leavesLow: 70 * degree,
   /** Least peak of a rep, radians: a shorter movement is a waggle or a brush. */
   leastPeak: 95 * degree,
+  /** Peak from which whoever swings expects a rep and is told where it was none, radians. Larger: quieter about club that is carried about, and about half swings. */
+  swungUp: 140 * degree,
   /** Least turn of the club from where it rested at the ball to the peak, radians: a club that stood leant and is picked up turns less. */
   leastTurn: 75 * degree,
   /** Least peak of a full swing, radians: below it the rep is a half. */

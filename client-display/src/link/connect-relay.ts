@@ -8,11 +8,11 @@ import {
   type PracticeCommand,
   type SessionView,
 } from "@overcue/shared-geometry/wire/practice";
-import { liveCheckpointSchema, repSchema } from "@overcue/shared-geometry/wire/rep";
+import { liveCheckpointSchema, noRepSchema, repSchema } from "@overcue/shared-geometry/wire/rep";
 import { protocolVersion } from "@overcue/shared-geometry/wire/version";
 import { io, type Socket } from "socket.io-client";
 import { z } from "zod";
-import { addCheckpoint, addRep, type ScreenStore } from "../store/screen-store.ts";
+import { addCheckpoint, addRep, dropRep, type ScreenStore } from "../store/screen-store.ts";
 import type { LiveFeed } from "./live-feed.ts";
 import { keepClock, type RelayClock } from "./keep-clock.ts";
 
@@ -64,6 +64,9 @@ export function connectRelay({ origin, role, secret, name, store, feed, now }: L
   hear("estimate", estimateSchema, feed.push);
   hear("checkpoint", liveCheckpointSchema, (told) => {
     store.setState((state) => addCheckpoint(state, told));
+  });
+  hear("noRep", noRepSchema, (told) => {
+    store.setState((state) => dropRep(state, told));
   });
   hear("rep", repSchema, (rep) => {
     store.setState((state) => addRep(state, rep));

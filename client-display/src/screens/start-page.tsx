@@ -6,6 +6,7 @@ import { connectRelay } from "../link/connect-relay.ts";
 import { createLiveFeed } from "../link/live-feed.ts";
 import { openSound } from "../sound/open-sound.ts";
 import { followChange } from "../store/follow-change.ts";
+import { followNoRep } from "../store/follow-no-rep.ts";
 import { followStation } from "../store/follow-station.ts";
 import { followPassed } from "../store/follow-passed.ts";
 import { followVerdict } from "../store/follow-verdict.ts";
@@ -50,6 +51,7 @@ export function startPage(role: Role, name: string, page: ReactNode): void {
     followChange({ store, ui, ownName });
     followStation(store, ui);
   }
+  followNoRep(store, ui);
   followPassed(feed, store);
   const staysFor = (): number => settings.getState().verdictSeconds * 1000;
   followVerdict({ store, ui, feed, staysFor, now, later });

@@ -1,7 +1,9 @@
 import { createStore, type StoreApi } from "zustand/vanilla";
 import type { RelayClock } from "../link/keep-clock.ts";
+import { newNotCounted } from "../store/follow-no-rep.ts";
 import type { ScreenStore } from "../store/screen-store.ts";
 import type { SettingsStore } from "../store/settings-store.ts";
+import { notCountedWords } from "../words/reasons.ts";
 import { playTone } from "./play-tone.ts";
 import { toneOf } from "./tone-of.ts";
 
@@ -29,7 +31,7 @@ export interface SoundParts {
   readonly speak: ((sentence: string) => void) | null;
 }
 
-/** Tones at checkpoints and the spoken sentence after a rep, both only where they were asked for and nobody muted them. */
+/** Tones at checkpoints and the spoken sentence after a rep, or after a swing that is not counted, both only where they were asked for and nobody muted them. */
 export function createSoundBox({ store, settings, clock, openContext, speak }: SoundParts): SoundBox {
   const state = createStore<SoundState>(() => ({ outputLag: null, lastTone: null, voice: speak !== null }));
   let context: AudioContext | null = null;
@@ -57,7 +59,10 @@ export function createSoundBox({ store, settings, clock, openContext, speak }: S
     const { verdict } = practice;
     const isNewVerdict =
       before.practice !== null && verdict !== null && verdict.repId !== before.practice.verdict?.repId;
-    if (isNewVerdict && verdict.kind !== "inside" && settings.getState().speech) speak?.(verdict.sentence);
+    if (!settings.getState().speech) return;
+    if (isNewVerdict && verdict.kind !== "inside") speak?.(verdict.sentence);
+    const notCounted = newNotCounted(now, before);
+    if (notCounted !== null) speak?.(notCountedWords[notCounted]);
   });
 
   const wake = (): void => {

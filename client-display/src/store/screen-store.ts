@@ -2,7 +2,7 @@ import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import type { CaptureState, Peers } from "@overcue/shared-geometry/wire/hello";
 import type { Pairing } from "@overcue/shared-geometry/wire/pairing";
 import type { PracticeState } from "@overcue/shared-geometry/wire/practice";
-import type { LiveCheckpoint, Rep } from "@overcue/shared-geometry/wire/rep";
+import type { LiveCheckpoint, NoRep, Rep } from "@overcue/shared-geometry/wire/rep";
 import { createStore, type StoreApi } from "zustand/vanilla";
 
 /** How the page stands with the relay. */
@@ -28,6 +28,8 @@ export interface ScreenState {
   readonly checkpoints: readonly LiveCheckpoint[];
   /** Newest last. */
   readonly reps: readonly Rep[];
+  /** The newest movement that was no rep. */
+  readonly noRep: NoRep | null;
   readonly trouble: string | null;
   /** Messages that broke their schema. */
   readonly badMessages: number;
@@ -48,6 +50,7 @@ export const createScreenStore = (): ScreenStore =>
     held: null,
     checkpoints: [],
     reps: [],
+    noRep: null,
     trouble: null,
     badMessages: 0,
   }));
@@ -56,6 +59,12 @@ export function addCheckpoint(state: ScreenState, told: LiveCheckpoint): Partial
   const ofThisRep = state.checkpoints.filter((known) => known.repId === told.repId);
   const others = ofThisRep.filter((known) => known.reading.checkpoint !== told.reading.checkpoint);
   return { checkpoints: [...others, told] };
+}
+
+/** What was told live of a movement that was no rep is taken back; the list of another rep's stays the same one, for a new one would be told anew. */
+export function dropRep({ checkpoints }: ScreenState, noRep: NoRep): Partial<ScreenState> {
+  const others = checkpoints.filter((told) => told.repId !== noRep.repId);
+  return { checkpoints: others.length < checkpoints.length ? others : checkpoints, noRep };
 }
 
 export function addRep(state: ScreenState, rep: Rep): Partial<ScreenState> {

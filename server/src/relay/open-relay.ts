@@ -102,7 +102,16 @@ function join(socket: RelaySocket, context: RelayContext): void {
     answerWith(args)(relayTime());
   });
 
-  const known = new Set<string>(["clock", "estimate", "checkpoint", "rep", "captureState", "practice", "sessionView"]);
+  const known = new Set<string>([
+    "clock",
+    "estimate",
+    "checkpoint",
+    "noRep",
+    "rep",
+    "captureState",
+    "practice",
+    "sessionView",
+  ]);
   socket.onAny((event: string) => {
     if (!known.has(event)) drops.drop("unknown-event", event.slice(0, 40), "the relay knows no such message.");
     else if (socket.listenerCount(event) === 0) {

@@ -1,7 +1,7 @@
 import { estimateSchema } from "@overcue/shared-geometry/wire/estimate";
 import type { Acknowledgement } from "@overcue/shared-geometry/wire/events";
 import { captureStateSchema } from "@overcue/shared-geometry/wire/hello";
-import { liveCheckpointSchema, repSchema, type Rep } from "@overcue/shared-geometry/wire/rep";
+import { liveCheckpointSchema, noRepSchema, repSchema, type Rep } from "@overcue/shared-geometry/wire/rep";
 import type { z } from "zod";
 import { answerWith } from "./answer-with.ts";
 import { limits } from "./limits.ts";
@@ -35,6 +35,13 @@ export function serveCapture(socket: RelaySocket, context: RelayContext): void {
     live("checkpoint", liveCheckpointSchema, (checkpoint) => {
       last.checkpoint = checkpoint;
       io.to(screens).emit("checkpoint", checkpoint);
+    }),
+  );
+  socket.on(
+    "noRep",
+    live("noRep", noRepSchema, (noRep) => {
+      if (last.checkpoint?.repId === noRep.repId) last.checkpoint = null;
+      io.to(screens).emit("noRep", noRep);
     }),
   );
   socket.on(

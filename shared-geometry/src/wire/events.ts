@@ -1,7 +1,7 @@
 import type { CaptureState, Peers } from "./hello.ts";
 import type { Estimate } from "./estimate.ts";
 import type { Pairing } from "./pairing.ts";
-import type { LiveCheckpoint, Rep } from "./rep.ts";
+import type { LiveCheckpoint, NoRep, Rep } from "./rep.ts";
 import type { PracticeCommand, PracticeState, SessionView } from "./practice.ts";
 
 /** The relay's answer to a message that must not be lost. */
@@ -13,6 +13,7 @@ export interface ToRelay {
   clock: (answer: (relayTime: number) => void) => void;
   estimate: (estimate: Estimate) => void;
   checkpoint: (checkpoint: LiveCheckpoint) => void;
+  noRep: (noRep: NoRep) => void;
   rep: (rep: Rep, answer: (result: Acknowledgement) => void) => void;
   captureState: (state: CaptureState) => void;
   practice: (command: PracticeCommand, answer: (result: Acknowledgement) => void) => void;
@@ -23,6 +24,7 @@ export interface ToRelay {
 export interface FromRelay {
   estimate: (estimate: Estimate) => void;
   checkpoint: (checkpoint: LiveCheckpoint) => void;
+  noRep: (noRep: NoRep) => void;
   rep: (rep: Rep) => void;
   captureState: (state: CaptureState) => void;
   practice: (state: PracticeState) => void;

@@ -22,6 +22,15 @@ export const liveCheckpointSchema = z.object({
   corrects: z.boolean(),
 });
 
+/** Why a swing that looked like a rep is not counted. */
+export const notCountedReasons = ["club-lost", "too-long", "no-impact"] as const;
+
+/** The movement under way is over and was no rep: what was told of it live is taken back. `why` is null where nobody expects it to count. */
+export const noRepSchema = z.object({
+  repId: z.uuid(),
+  why: z.enum(notCountedReasons).nullable(),
+});
+
 export const repKinds = ["full", "half", "pump", "flow", "rehearsal"] as const;
 
 /** A finished rep. Sent until acknowledged; the acknowledgement means that it is on disk. */
@@ -48,4 +57,6 @@ export const repSchema = z.object({
 export type CheckpointReading = z.infer<typeof checkpointReadingSchema>;
 export type LiveCheckpoint = z.infer<typeof liveCheckpointSchema>;
 export type Rep = z.infer<typeof repSchema>;
+export type NoRep = z.infer<typeof noRepSchema>;
+export type NotCountedReason = (typeof notCountedReasons)[number];
 export type RepKind = (typeof repKinds)[number];

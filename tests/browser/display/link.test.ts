@@ -1,3 +1,4 @@
+import { notCountedWords } from "@overcue/client-display/words/reasons";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
 import { liveEstimate, practiceState, sure } from "../../fakes/practice-scenes.ts";
@@ -60,6 +61,18 @@ test("D13 a lost relay is said, and the page comes back by itself with everythin
   relay.refuseConnections(false);
   await page.waitForSelector("[data-screen=coach] h1:has-text('Quiet takeaway')");
   expect(await page.locator("text=The relay does not answer").count()).toBe(0);
+});
+
+test("D13 a swing that is not counted is said, with why and what to do, and a movement that nobody takes for one is not", async () => {
+  await page.goto(relay.address("coach"));
+  await page.waitForSelector("[data-screen=coach] h1:has-text('Upright back')");
+  relay.say.noRep({ repId: crypto.randomUUID(), why: "too-long" });
+  await page.waitForSelector(".notice");
+  relay.say.noRep({ repId: crypto.randomUUID(), why: null });
+  // Messages keep their order: the one that says nothing has come when the next one has.
+  relay.say.practice(practiceState({ drill: { ...practiceState().drill, name: "Quiet takeaway" } }));
+  await page.waitForSelector("[data-screen=coach] h1:has-text('Quiet takeaway')");
+  expect(await page.locator(".notice").allTextContents()).toEqual([notCountedWords["too-long"]]);
 });
 
 test("D13 messages that break their schema are counted and left out; the next good one is shown", async () => {

@@ -1,4 +1,5 @@
 import { join } from "node:path";
+import { notCountedWords } from "@overcue/client-display/words/reasons";
 import type { Tone } from "@overcue/client-display/sound/tone-of";
 import type { Verdict } from "@overcue/shared-geometry/wire/practice";
 import type { Browser, Page } from "playwright-core";
@@ -253,8 +254,14 @@ describe("sound on the ground screen", () => {
     answer("answer", "Back: ball to toes.", repIds[1]);
     answer("inside", "Back: ball line. Same again.", repIds[2]);
     answer("summary", "Block: back: toe line.", repIds[3]);
+    relay.say.noRep({ repId: repIds[4], why: null });
+    relay.say.noRep({ repId: repIds[4], why: "club-lost" });
     await settle();
-    expect((await ear()).spoken).toEqual(["Back: ball to toes.", "Block: back: toe line."]);
+    expect((await ear()).spoken).toEqual([
+      "Back: ball to toes.",
+      "Block: back: toe line.",
+      notCountedWords["club-lost"],
+    ]);
   });
 
   test("D12 a muted practice, a pause and a silent rep make no sound", async () => {

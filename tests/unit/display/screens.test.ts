@@ -12,11 +12,13 @@ import {
   readDisplaySettings,
 } from "@overcue/client-display/store/display-settings";
 import { followChange } from "@overcue/client-display/store/follow-change";
-import { createScreenStore } from "@overcue/client-display/store/screen-store";
+import { followNoRep } from "@overcue/client-display/store/follow-no-rep";
+import { createScreenStore, dropRep } from "@overcue/client-display/store/screen-store";
 import { createUiStore } from "@overcue/client-display/store/ui-store";
 import { cautionWords } from "@overcue/client-display/words/calibration-words";
 import { heldWords } from "@overcue/client-display/words/held-words";
 import { bandIds } from "@overcue/shared-geometry/bands";
+import { notCountedReasons, type NoRep } from "@overcue/shared-geometry/wire/rep";
 import { describe, expect, test } from "vitest";
 import {
   captureState,
@@ -24,6 +26,7 @@ import {
   demoSessionView,
   liveEstimate,
   practiceState,
+  readingAt,
   repIds,
   sceneLayout,
   sure,
@@ -209,6 +212,42 @@ describe("D11 set-up", () => {
     }
     expect(readDisplaySettings('{"viewingDistance":2}').viewingDistance).toBe(2);
   });
+});
+
+describe("D9 a movement that was no rep", () => {
+  const told = {
+    repId: repIds[1],
+    reading: readingAt("arm-level-back", 5000, 0.2, sure("ball-to-toe")),
+    calibration: "station" as const,
+    corrects: false,
+  };
+  const before = { ...createScreenStore().getState(), checkpoints: [told] };
+
+  test("D9 leaves none of its checkpoints on the ground, and other reps' as they are", () => {
+    expect(dropRep(before, { repId: repIds[1], why: null }).checkpoints).toEqual([]);
+    // The same list: a new one would be told anew, and heard.
+    expect(dropRep(before, { repId: repIds[0], why: null }).checkpoints).toBe(before.checkpoints);
+  });
+
+  test.each(notCountedReasons)(
+    "D13 is said once where a rep was expected of it, with what to do, and not in a pause: %s",
+    (why) => {
+      const store = createScreenStore();
+      const ui = createUiStore();
+      followNoRep(store, ui);
+      const noticeAfter = (noRep: NoRep): string | null => {
+        ui.setState({ notice: null });
+        store.setState((state) => dropRep(state, noRep));
+        return ui.getState().notice;
+      };
+      expect(noticeAfter({ repId: repIds[0], why: null })).toBeNull();
+      expect(noticeAfter({ repId: repIds[1], why })).toMatch(/^Not counted: .+\. .+\.$/);
+      ui.setState({ notice: null });
+      store.setState({ practice: practiceState({ paused: true }) });
+      expect(ui.getState().notice).toBeNull();
+      expect(noticeAfter({ repId: repIds[2], why })).toBeNull();
+    },
+  );
 });
 
 describe("D9 the strip after a rep", () => {

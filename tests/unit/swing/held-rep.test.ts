@@ -43,7 +43,12 @@ describe("a rep in which the club is held to look at the screen", () => {
       sample.t < at("top") || sample.t > at("shaft-level-down") ? sample : outOfSight(sample);
     const outputs = runClock(motion, 60, noNoise, unseen);
     expect(finishedOf(outputs)).toEqual([]);
-    expect(outputs.flatMap(({ refused }) => refused ?? [])).toEqual(["club-lost"]);
+    expect(outputs.flatMap(({ refused }) => refused ?? [])).toEqual([{ why: "club-lost", swungUp: true }]);
+  });
+
+  it("K3.7 is refused as too long where it was held for a minute, and who made it expects a rep", () => {
+    const outputs = runClock(motionOf(heldRep("arm-level-back", 60)));
+    expect(outputs.find(({ refused }) => refused !== null)?.refused).toEqual({ why: "too-long", swungUp: true });
   });
 
   describe("through pose and tracker as they err, 10 s wherever it may be held", () => {

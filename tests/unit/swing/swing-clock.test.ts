@@ -66,11 +66,12 @@ describe("reps", () => {
     "re-grip",
     "lean-on-club",
     "look-up",
-  ])("K3.2 %s is no rep", (what) => {
+  ])("K3.2 K3.7 %s is no rep, and nobody expects one", (what) => {
     const outputs = runClock(motionOf({ do: "distraction", what }, still(1), rep("full")));
     const finished = finishedOf(outputs);
     expect(finished.length).toBe(1);
     expect(finished[0]?.kind).toBe("full");
+    expect(outputs.filter(({ refused }) => refused?.swungUp === true)).toEqual([]);
   });
 
   it.each<[DemoRepKind, DemoTempo]>([
