@@ -11,6 +11,7 @@ import { kindOfRep, refuseRep, type RepKind } from "./judge-rep.ts";
 import { repSamples } from "./rep-samples.ts";
 import { refusalOf, type NotARep, type Refusal, type Segment } from "./segment-reps.ts";
 import { shaftAt } from "./shaft-at.ts";
+import { swingTuning } from "./swing-tuning.ts";
 import { tempoBetween, type Tempo } from "./tempo-between.ts";
 
 /** A checkpoint with the shaft as it was there; null where the shaft was not known at that instant. */
@@ -62,6 +63,7 @@ export function finishRep(
   if (isFinish(cut, segment, times)) return refuse("hands-high");
   const pumped = segment.tops.length > 1 ? segment.tops[0] : undefined;
   const firstTop = top === null || pumped === undefined ? top : { t: pumped.t, sd: top.sd };
+  const isStopped = segment.stood > swingTuning.mostStoodForTempo;
   const downswingSeconds = top === null || impact === null ? null : (impact.t - top.t) / 1000;
   const kind = kindOfRep(cut, segment, downswingSeconds);
   const missing = checkpointIds.filter((id) => at(id) === null && !notExpected[kind].includes(id));
@@ -74,7 +76,10 @@ export function finishRep(
       startedAt: milliseconds(cut.setOffAt),
       endedAt: milliseconds(segment.endedAt),
       checkpoints: times.map((time) => ({ ...time, shaft: shaftAt(cut.samples, time.t, time.sd) })),
-      tempo: impact === null ? null : tempoBetween({ t: cut.setOffAt, sd: cut.setOffSd }, firstTop, top, impact),
+      tempo:
+        impact === null || isStopped
+          ? null
+          : tempoBetween({ t: cut.setOffAt, sd: cut.setOffSd }, firstTop, top, impact),
       complete: missing.length === 0,
       missing,
       trackedShare: swung.length === 0 ? 0 : swung.filter((sample) => sample.tracked).length / swung.length,

@@ -44,6 +44,8 @@ export interface Movement {
   readonly passedLowAt: number | null;
   /** How long the club has been on its way down from the last top, holds left out. */
   readonly wayDown: number;
+  /** How long it had stood still before it passed the low. */
+  readonly stood: number;
 }
 
 /** On its way from the low to its first top: what it passes again in a pump is no checkpoint of the way back. */
@@ -85,6 +87,8 @@ export interface Segment {
   readonly passedLowAt: number;
   /** From the last top to there, holds left out. */
   readonly wayDown: number;
+  /** How long the club had stood still by then, since it was low. */
+  readonly stood: number;
   readonly endedAt: number;
   readonly forwardBefore: Extreme | null;
   /** When the movement before it was over: what stood still earlier stood still for that one. */
@@ -170,6 +174,7 @@ function watchLow(state: Segmenting, sample: FollowedSample, here: Extreme): { s
     hands: handsHeights(sample),
     passedLowAt: null,
     wayDown: 0,
+    stood: 0,
   };
   return { state: { ...state, movement }, verdict: null };
 }
@@ -209,7 +214,7 @@ function follow(
       // No rep, and nothing to wait for: what follows may be the rep's own way back.
       if (peakOf(movement.tops) < swingTuning.leastPeak)
         return { state: { ...state, movement: null }, verdict: { refused: refusalOf("too-short", movement.tops) } };
-      return keep({ ...movement, stage: "through", running: here, passedLowAt: here.t, wayDown });
+      return keep({ ...movement, stage: "through", running: here, passedLowAt: here.t, wayDown, stood: state.stood });
     }
     const hands = handsHeights(sample);
     const lowest = lowerHands(movement.hands, hands);
@@ -290,6 +295,7 @@ const segmentOf = (state: Segmenting, movement: Movement, passedLowAt: number, e
   turns: movement.turns,
   passedLowAt,
   wayDown: movement.wayDown,
+  stood: movement.stood,
   endedAt,
   forwardBefore: state.forward,
   after: state.overAt,

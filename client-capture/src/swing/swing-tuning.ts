@@ -69,6 +69,8 @@ export const swingTuning = {
   /** Longest a rep may take, milliseconds: holds left out, as far as the club is seen to stand still in them, and with them. Larger: a club carried about and laid down again may be taken for a rep. */
   longestRep: 15_000,
   longestHeldRep: 45_000,
+  /** A rep in which the club stood still for longer than this has no tempo, milliseconds; a slow one stands still for a moment at its top. */
+  mostStoodForTempo: 1000,
   /** Longest time from leaving the low to the top and back, holds left out: the low before must be this recent, milliseconds. */
   longestBack: 8000,
   /** Swing speed below which the club stands still, radians a second. */

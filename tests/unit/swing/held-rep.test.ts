@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { slowTempo, type DemoPlanItem } from "@overcue/client-capture/demo-motion/demo-golfer-settings";
 import { demoMotion } from "@overcue/client-capture/demo-motion/demo-motion";
 import { repReadings } from "@overcue/client-capture/pipeline/rep-readings";
 import type { SwingSample } from "@overcue/client-capture/swing/swing-sample";
@@ -6,7 +7,7 @@ import { checkpointIds, type CheckpointId } from "@overcue/shared-geometry/check
 import { judgeSession } from "../../accuracy/clock/judge-session.ts";
 import { goOverSteps, stepSightings } from "../../accuracy/clock/replay-sightings.ts";
 import { trueReps } from "../../accuracy/clock/true-reps.ts";
-import { finishedOf, heldRep, motionOf, outOfSight, runClock, still, timeOf } from "../../fakes/clock-run.ts";
+import { finishedOf, heldRep, motionOf, outOfSight, rep, runClock, still, timeOf } from "../../fakes/clock-run.ts";
 import { noNoise } from "../../fakes/true-samples.ts";
 import { practiceSession } from "../../scenes/session/practice-session.ts";
 import { usualSightErrors } from "../../scenes/session/sight-errors.ts";
@@ -24,6 +25,15 @@ describe("a rep in which the club is held to look at the screen", () => {
     const lateAt = (id: CheckpointId): number => timeOf(finishedOf(outputs)[0], id) - timeOf(motion, id);
     expect(Math.abs(lateAt("address"))).toBeLessThan(700);
     expect(Math.abs(lateAt("impact"))).toBeLessThan(40);
+  });
+
+  it("K3.8 has no tempo, which the same rep has where it is not held", () => {
+    const tempoOf = (item: DemoPlanItem): unknown => finishedOf(runClock(motionOf(item)))[0]?.tempo;
+    expect(tempoOf(heldRep("arm-level-back", 3))).toBeNull();
+    expect(tempoOf(heldRep("top", 3))).toBeNull();
+    expect(tempoOf(rep("rehearsal", slowTempo))).toMatchObject({
+      ratio: expect.closeTo(slowTempo.backswing / slowTempo.downswing, 1) as number,
+    });
   });
 
   it("K3.6 is told when the club comes down after it was held at the top for 12 s, out of sight, with the hands seen up there", () => {

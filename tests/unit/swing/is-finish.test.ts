@@ -21,7 +21,7 @@ function hanging(handsZ: number): RepSamples {
 
 const throughLow = {
   ...{ leftLowAt: 0, tops: [{ t: 300, angle: 3, sd: 0 }], turns: [], passedLowAt: 500, wayDown: 200, endedAt: 1000 },
-  ...{ forwardBefore: null, after: -Infinity },
+  ...{ stood: 0, forwardBefore: null, after: -Infinity },
 };
 const dated = (...ids: CheckpointTime["checkpoint"][]): CheckpointTime[] =>
   ids.map((checkpoint, n) => ({ checkpoint, t: milliseconds(300 + 50 * n), sd: 10 }));

@@ -15,6 +15,7 @@ const segmentTo = (peak: number, forward: number): Segment => ({
   turns: [],
   passedLowAt: 1400,
   wayDown: 400,
+  stood: 0,
   endedAt: 1500,
   forwardBefore: { t: -200, angle: forward * degree, sd: 0 },
   after: -Infinity,
