@@ -57,10 +57,11 @@ export function finishRep(
     times.find((time) => time.checkpoint === checkpoint) ?? null;
   const impact = at("impact");
   const top = at("top");
-  const unseenAtBall = impact === null && at("shaft-level-back") !== null && cameThrough(cut, segment);
+  const wentUp = at("shaft-level-back") !== null || (cut.address !== null && at("arm-level-back") !== null);
+  const unseenAtBall = impact === null && wentUp && cameThrough(cut, segment);
   const struck = impact !== null && (top === null || impact.t > top.t);
   if (!struck && !unseenAtBall) return refuse("no-impact");
-  if (isFinish(cut, segment, times)) return refuse("hands-high");
+  if (struck && isFinish(cut, segment, times)) return refuse("hands-high");
   const pumped = segment.tops.length > 1 ? segment.tops[0] : undefined;
   const firstTop = top === null || pumped === undefined ? top : { t: pumped.t, sd: top.sd };
   const isStopped = segment.stood > swingTuning.mostStoodForTempo;

@@ -8,6 +8,7 @@ import {
 } from "@overcue/client-capture/swing/swing-clock";
 import { type SwingSample } from "@overcue/client-capture/swing/swing-sample";
 import { gripToHead } from "@overcue/shared-geometry/grip-convention";
+import { seconds } from "@overcue/shared-geometry/units";
 import type { CheckpointId } from "@overcue/shared-geometry/checkpoints";
 import { finishedOf, heldRep, motionOf, outOfSight, rep, runClock, still, timeOf } from "../../fakes/clock-run.ts";
 import { noNoise, trueSamples } from "../../fakes/true-samples.ts";
@@ -136,5 +137,23 @@ describe("a club that is out of sight for part of a rep", () => {
     expect(told?.missing).toEqual(["shaft-level-down", "impact"]);
     expect(told?.tempo).toBeNull();
     expect(unseenFrom(at("shaft-level-back"))).toEqual([]);
+  });
+
+  it("K3.4 makes one too where the club was not seen level going back either, if it set off from a rest at the ball; out of a flow, none", () => {
+    const reps = (kind: "full" | "flow") => {
+      const motion = motionOf(rep(kind, { backswing: seconds(1.4), downswing: seconds(0.25) }), still(2));
+      const at = (id: CheckpointId): number => timeOf(motion, id);
+      const level = at("shaft-level-back");
+      const unseen = (sample: SwingSample): SwingSample => {
+        const goingBack = sample.t > level - 600 && sample.t < level + 20;
+        const comingDown = sample.t > at("top") + 60 && sample.t < at("impact") + 150;
+        return goingBack || comingDown ? outOfSight(sample) : sample;
+      };
+      return finishedOf(runClock(motion, 60, noNoise, unseen));
+    };
+    const [told, ...others] = reps("full");
+    expect(others).toEqual([]);
+    expect(told?.missing).toEqual(["shaft-level-back", "shaft-level-down", "impact"]);
+    expect(reps("flow")).toEqual([]);
   });
 });
