@@ -8,8 +8,7 @@ import type { StepOutput } from "./step.ts";
 
 /** Live pictures are kept this long for it, milliseconds: a slow rehearsal that is held for half a minute fits in. */
 export const memoryForRep = milliseconds(50_000);
-/** So many milliseconds are gone over, a slow rehearsal with two pumps and a look round, or so many from before the rep on where that is more. */
-const usualSpan = 25_000;
+/** Gone over is what was seen from so long before the rep on, milliseconds: its rest at the ball, and more than a first pass misdates its start by. */
 const beforeStart = 10_000;
 
 /**
@@ -22,7 +21,7 @@ export function finishLiveRep(
   configuration: Configuration,
 ): RepReading {
   const newest = outputs[outputs.length - 1]?.t ?? 0;
-  const from = Math.max(newest - memoryForRep, Math.min(newest - usualSpan, first.startedAt - beforeStart));
+  const from = Math.max(newest - memoryForRep, first.startedAt - beforeStart);
   const at = outputs.findIndex(({ t }) => t >= from);
   const { reps } = goOverAgain(evidence.slice(at), outputs.slice(at), configuration);
   return repReadings(goneOver(first, reps), configuration);
