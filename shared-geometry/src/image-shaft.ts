@@ -4,6 +4,7 @@ import type { Point } from "./point.ts";
 /** Why no shaft is reported, or why it is only predicted. A closed list: screens have a sentence for each. */
 export type ShaftReason =
   | "no-hands"
+  | "walking"
   | "no-line-found"
   | "ambiguous"
   | "end-on"

@@ -7,6 +7,7 @@ import type { PhoneState } from "../session/phone-store.ts";
 /** What the golfer reads when the shaft is not found, and what helps. */
 const shaftReasons: Readonly<Record<ShaftReason, string>> = {
   "no-hands": "Hands not seen: step into the picture",
+  walking: "Walking: step to the ball",
   "no-line-found": "Shaft not seen: plainer ground or more light helps",
   ambiguous: "Two lines look alike: move what lies behind the club",
   "end-on": "Shaft points at the camera",

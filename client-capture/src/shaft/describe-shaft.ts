@@ -9,7 +9,9 @@ import type { ShaftTuning } from "./shaft-tuning.ts";
 /** What one picture showed, before time is asked. */
 export interface ShaftFinding {
   readonly t: Milliseconds;
-  /** Null where no pose has been seen yet. In picture pixels; `inside` says whether they lie in the picture. */
+  /** Why nothing was looked for, where `hands` is null. */
+  readonly whyNot?: ShaftReason;
+  /** Null where nothing was looked for. In picture pixels; `inside` says whether they lie in the picture. */
   readonly hands: {
     readonly x: number;
     readonly y: number;
@@ -30,13 +32,16 @@ export interface ShaftFinding {
   readonly longest: number;
 }
 
+/** Of a picture in which nothing was looked for. */
+export const nothingFound: Omit<ShaftFinding, "t"> = { hands: null, candidates: [], long: 0, longest: Infinity };
+
 /**
  * Puts the odds and the picture's candidates together into one answer: tracked where a candidate of this picture lies where the odds are,
  * predicted where only the motion says so and says it sharply, lost otherwise.
  */
 export function describeShaft(finding: ShaftFinding, reading: FilterReading, tuning: ShaftTuning): ShaftInImage {
   const { t, hands } = finding;
-  if (hands === null) return { status: "lost", t, reason: "no-hands" };
+  if (hands === null) return { status: "lost", t, reason: finding.whyNot ?? "no-hands" };
   if (reading.absent > 0.5) return { status: "lost", t, reason: whyUnseen(hands, finding.longest, reading, tuning) };
   if (reading.mass < tuning.leastMass || reading.opposite > tuning.mostOpposite)
     return { status: "lost", t, reason: finding.longest < tuning.endOnUnder ? "end-on" : "ambiguous" };

@@ -1,3 +1,4 @@
+import type { ShaftReason } from "@overcue/shared-geometry/image-shaft";
 import type { Milliseconds } from "@overcue/shared-geometry/units";
 import type { Body } from "../pipeline/body.ts";
 import type { Picture } from "../picture/picture.ts";
@@ -20,6 +21,7 @@ import { predictHands } from "./predict-hands.ts";
 import type { ShaftTuning } from "./shaft-tuning.ts";
 import type { SlowBackground } from "./background-state.ts";
 import { emptyBackground, feedBackground, matchBackground } from "./slow-background.ts";
+import { isWalking, makeBodyPlaces, placeBody, type BodyPlaces } from "./walking.ts";
 import { emptyWorkPicture, shrinkPicture, type WorkPicture } from "./work-picture.ts";
 
 /** The eyes of the tracker: everything needed to search one picture. Changed in place; allocated once for a picture size. */
@@ -36,6 +38,7 @@ export interface ShaftSight {
   readonly hands: HandsTrack;
   readonly marks: BodyMarks;
   readonly stay: HandsStay;
+  readonly places: BodyPlaces;
   /** What has come into the picture, for fans; null where there is no time to look for any. */
   readonly change: FanChange | null;
   readonly standing: StandingLines;
@@ -67,6 +70,7 @@ export function openSight(tuning: ShaftTuning, leisure: boolean, rod: RodColour 
     hands: startHandsTrack(),
     marks: makeBodyMarks(2 * half + 1),
     stay: makeHandsStay(),
+    places: makeBodyPlaces(),
     change: leisure ? emptyFanChange() : null,
     standing: noStandingLines(sweep.directions),
     t: null,
@@ -79,17 +83,27 @@ export function openSight(tuning: ShaftTuning, leisure: boolean, rod: RodColour 
 
 /**
  * Searches one picture; the answer is in `sight.sweep`, in working pixels about `sight.window`'s middle.
- * False where no pose has been seen yet, so that nobody knows where the hands are.
+ * Or why nothing was looked for: no pose has been seen lately, so that nobody knows where the hands are, or whoever has them walks.
  */
-export function lookForShaft(sight: ShaftSight, picture: Picture, t: Milliseconds, body: Body | null): boolean {
+export function lookForShaft(
+  sight: ShaftSight,
+  picture: Picture,
+  t: Milliseconds,
+  body: Body | null,
+): Extract<ShaftReason, "no-hands" | "walking"> | null {
   const { tuning, window, sweep, work, background } = sight;
-  if (!predictHands(sight.hands, t, body, tuning)) return false;
+  if (!predictHands(sight.hands, t, body, tuning)) return "no-hands";
   const hands = sight.hands.now;
   // The first look at anything counts in full.
   const elapsed = sight.t === null ? tuning.stillLook : Math.max(0, t - sight.t) / 1000;
   sight.t = t;
   shrinkPicture(picture, chooseFactor(work.factor, hands.torso, sight.workingTorso), work, sight.rod, tuning.rodGain);
   const known = matchBackground(background, work);
+  if (body !== null) placeBody(sight.places, body, background.swayX * work.factor, background.swayY * work.factor);
+  if (isWalking(sight.places, hands.torso, tuning)) {
+    feedBackground(background, work, hands.x, hands.y, elapsed, tuning.backgroundTime);
+    return "walking";
+  }
   if (sight.change !== null) feedChange(sight.change, work, background.swayX, background.swayY);
   const centreX = Math.round(hands.x / work.factor - 0.5);
   const centreY = Math.round(hands.y / work.factor - 0.5);
@@ -120,7 +134,7 @@ export function lookForShaft(sight: ShaftSight, picture: Picture, t: Millisecond
   }
   rateNovelty(sight, t, still, known ? handsGone(moved, handsStayed(sight, t), tuning) : 0);
   feedBackground(background, work, hands.x, hands.y, elapsed, tuning.backgroundTime);
-  return true;
+  return null;
 }
 
 /**

@@ -6,12 +6,12 @@ import { copyHandsMotion, keepHandsNear, restHandsAt, seeHands, type HandsMotion
 import { lineBefore, type HandsLine, type HandsTrack } from "./hands-track.ts";
 import type { ShaftTuning } from "./shaft-tuning.ts";
 
-/** Moves the track to `t` with the newest pose. False while no pose has been seen. */
+/** Moves the track to `t` with the newest pose. False where none has been seen, or none lately. */
 export function predictHands(track: HandsTrack, t: Milliseconds, body: Body | null, tuning: ShaftTuning): boolean {
   const last = lineBefore(track, 1);
   if (body !== null && body.t !== track.newest?.t) takePose(track, body, tuning);
   const { newest, moving, now } = track;
-  if (newest === null) return false;
+  if (newest === null || t - newest.t > 1000 * tuning.oldestPose) return false;
   carryHands(track, moving, Math.max(newest.t, last?.t ?? -Infinity), t, last?.turning ?? 0, tuning);
   keepByPose(track, t, last?.turning ?? 0, tuning);
   openLine(track, t, last, tuning);

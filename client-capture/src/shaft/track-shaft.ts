@@ -4,7 +4,7 @@ import { milliseconds, type Milliseconds } from "@overcue/shared-geometry/units"
 import type { Body } from "../pipeline/body.ts";
 import type { Picture } from "../picture/picture.ts";
 import type { Turned } from "./background-state.ts";
-import { describeShaft, type ShaftFinding } from "./describe-shaft.ts";
+import { describeShaft, nothingFound, type ShaftFinding } from "./describe-shaft.ts";
 import { correctHands } from "./correct-hands.ts";
 import { fanOdds } from "./fan-odds.ts";
 import { findFans } from "./find-fans.ts";
@@ -124,13 +124,7 @@ export function startShaftTracker(options: ShaftTrackerOptions): ShaftTrackerSta
     likelihood: new Float32Array(sight.sweep.directions),
     lag:
       options.lagged === true
-        ? makeLagMemory(tuning.lag, makeTurnFilter(arrival.low), {
-            t: milliseconds(0),
-            hands: null,
-            candidates: [],
-            long: 0,
-            longest: Infinity,
-          })
+        ? makeLagMemory(tuning.lag, makeTurnFilter(arrival.low), { ...nothingFound, t: milliseconds(0) })
         : null,
     evidence: [],
     t: null,
@@ -159,12 +153,13 @@ export function trackShaft(
   if (!state.leisure && sight.t !== null) {
     wantDirections(sight.sweep, filter, state.count, hurried || (sight.rodAlong && !state.sure), tuning);
   }
-  if (!lookForShaft(sight, picture, t, body)) {
+  const whyNot = lookForShaft(sight, picture, t, body);
+  if (whyNot !== null) {
     likelihood.fill(1);
     const reading = readFilter(filter.belief, filter.directions, filter.absent, tuning.nearMass);
     return {
       state,
-      output: answer(state, { t, hands: null, candidates: [], long: 0, longest: Infinity }, nothing, 0, 0, reading),
+      output: answer(state, { ...nothingFound, t, whyNot }, nothing, 0, 0, reading),
     };
   }
   const high = highness(sight.hands.now.height, tuning);

@@ -5,6 +5,7 @@ import type { NotCountedReason } from "@overcue/shared-geometry/wire/rep";
 /** In two or three words, for the place of the band's word. */
 export const shaftReasonWords: Readonly<Record<ShaftReason, string>> = {
   "no-hands": "hands not seen",
+  walking: "walking",
   "no-line-found": "shaft not seen",
   ambiguous: "two lines seen",
   "end-on": "shaft end-on",

@@ -53,6 +53,7 @@ export const readOutsSchema = z.object({
 
 const shaftReasonSchema = z.enum([
   "no-hands",
+  "walking",
   "no-line-found",
   "ambiguous",
   "end-on",

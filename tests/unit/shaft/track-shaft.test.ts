@@ -155,6 +155,18 @@ describe("what is no shaft", () => {
     expect(output.now).toEqual({ status: "lost", t: 0, reason: "no-hands" });
   });
 
+  test("T5 half a second after the last pose nobody knows where the hands are, whatever stands where they were", () => {
+    const random = seeded(5);
+    const state = startShaftTracker({ handed: "right" });
+    const body = drawBody(0, hands.x, hands.y, torso);
+    const answers = Array.from({ length: 20 }, (_, i) => {
+      const picture = drawPicture(width, height, 90, [shaftAt(60, 190)], 4, random);
+      return trackShaft(state, { picture, t: milliseconds(i * 33), body }).output.now;
+    });
+    expect(answers[14]?.status).toBe("tracked");
+    expect(answers.slice(16)).toEqual(answers.slice(16).map(({ t }) => ({ status: "lost", t, reason: "no-hands" })));
+  });
+
   test("T6 empty hands over noise are lost in every picture", () => {
     const { now, full } = run({ angles: turning(20, 0, 0).map(() => null) });
     expect(now.filter((each) => each.status !== "lost")).toEqual([]);

@@ -1,0 +1,71 @@
+import { landmarkIndex, type Body } from "../pipeline/body.ts";
+import type { ShaftTuning } from "./shaft-tuning.ts";
+
+/** Poses remembered: enough for the while that a walk is told from, at 60 poses a second. */
+const remembered = 64;
+
+/** Where hips and feet were at the last poses, and how far the camera had moved the picture, pixels, oldest overwritten first. */
+export interface BodyPlaces {
+  readonly t: Float64Array;
+  readonly hipsX: Float64Array;
+  readonly hipsY: Float64Array;
+  readonly feetX: Float64Array;
+  readonly feetY: Float64Array;
+  readonly swayX: Float64Array;
+  readonly swayY: Float64Array;
+  count: number;
+}
+
+export const makeBodyPlaces = (): BodyPlaces => ({
+  t: new Float64Array(remembered),
+  hipsX: new Float64Array(remembered),
+  hipsY: new Float64Array(remembered),
+  feetX: new Float64Array(remembered),
+  feetY: new Float64Array(remembered),
+  swayX: new Float64Array(remembered),
+  swayY: new Float64Array(remembered),
+  count: 0,
+});
+
+/** Remembers a pose, once. `swayX`, `swayY`: how far the camera has moved the picture, pixels. */
+export function placeBody(places: BodyPlaces, body: Body, swayX: number, swayY: number): void {
+  const { count } = places;
+  if (count > 0 && body.t <= (places.t[(count - 1) % remembered] as number)) return;
+  const at = count % remembered;
+  const middle = (left: number, right: number, axis: "x" | "y"): number =>
+    ((body.landmarks[left]?.[axis] ?? 0) + (body.landmarks[right]?.[axis] ?? 0)) / 2;
+  places.t[at] = body.t;
+  places.hipsX[at] = middle(landmarkIndex.leftHip, landmarkIndex.rightHip, "x");
+  places.hipsY[at] = middle(landmarkIndex.leftHip, landmarkIndex.rightHip, "y");
+  places.feetX[at] = middle(landmarkIndex.leftAnkle, landmarkIndex.rightAnkle, "x");
+  places.feetY[at] = middle(landmarkIndex.leftAnkle, landmarkIndex.rightAnkle, "y");
+  places.swayX[at] = swayX;
+  places.swayY[at] = swayY;
+  places.count++;
+}
+
+/**
+ * Whether the body goes away from where it stood, or another one was found: hips and feet have gone the same way in the last while, by more than they have gone apart. In a swing the feet stay.
+ * Both in the picture and with the camera's sway taken out, which is not told well where little stands in the picture. `torso` in picture pixels.
+ */
+export function isWalking(places: BodyPlaces, torso: number, tuning: ShaftTuning): boolean {
+  const { t, hipsX, hipsY, feetX, feetY, swayX, swayY, count } = places;
+  if (count === 0) return false;
+  const now = (count - 1) % remembered;
+  for (let back = 2; back <= Math.min(remembered, count); back++) {
+    const then = (count - back) % remembered;
+    if ((t[now] as number) - (t[then] as number) > 1000 * tuning.walkOver) return false;
+    const hipsWentX = (hipsX[now] as number) - (hipsX[then] as number);
+    const hipsWentY = (hipsY[now] as number) - (hipsY[then] as number);
+    const feetWentX = (feetX[now] as number) - (feetX[then] as number);
+    const feetWentY = (feetY[now] as number) - (feetY[then] as number);
+    const wentX = (hipsWentX + feetWentX) / 2;
+    const wentY = (hipsWentY + feetWentY) / 2;
+    const swayedX = (swayX[now] as number) - (swayX[then] as number);
+    const swayedY = (swayY[now] as number) - (swayY[then] as number);
+    const together = Math.min(Math.hypot(wentX, wentY), Math.hypot(wentX - swayedX, wentY - swayedY));
+    const apart = Math.hypot(hipsWentX - feetWentX, hipsWentY - feetWentY);
+    if (together - apart > tuning.walkWay * torso) return true;
+  }
+  return false;
+}
