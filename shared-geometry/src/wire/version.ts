@@ -1,5 +1,5 @@
 /** Raised whenever a message changes shape; both sides of every socket must speak the same one. */
-export const protocolVersion = 1;
+export const protocolVersion = 2;
 
 /** What a refused client is told: which side is old and what to do about it. */
 export function versionRefusal(clientVersion: number): string | null {

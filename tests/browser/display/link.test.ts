@@ -1,3 +1,4 @@
+import { protocolVersion } from "@overcue/shared-geometry/wire/version";
 import { notCountedWords } from "@overcue/client-display/words/reasons";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from "vitest";
@@ -46,8 +47,8 @@ test("D13 the page says hello as a display of this protocol, and the coach's as 
   await page.goto(relay.address("coach"));
   await page.waitForSelector("[data-screen=coach]");
   expect(relay.hellos.map(({ role, protocol }) => [role, protocol])).toEqual([
-    ["display", 1],
-    ["coach", 1],
+    ["display", protocolVersion],
+    ["coach", protocolVersion],
   ]);
 });
 
