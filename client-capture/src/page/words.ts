@@ -33,6 +33,8 @@ export function shaftWords({ finding }: Pick<PhoneState, "finding">): Told {
       return { standing: "waiting", words: "Starting" };
     case "predicted":
     case "lost":
+      // Nothing is wrong.
+      if (finding.reason === "walking") return { standing: "waiting", words: shaftReasons.walking };
       return { standing: "bad", words: finding.reason === null ? "Shaft lost" : shaftReasons[finding.reason] };
   }
 }

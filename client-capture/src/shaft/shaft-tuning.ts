@@ -55,8 +55,8 @@ export const shaftTuning = {
   longestGap: 0.4,
   /** Seconds after which a pose says where the hands were, not where they are: nothing is looked for about them. Up: a golfer who has left is believed to hold what stands there. */
   oldestPose: 0.5,
-  /** Who goes so far, torso lengths, within so many seconds walks, or is somebody else: nothing is looked for. Up: more lines on the ground that hands are carried past are taken for a shaft. Down: a swing in which the feet go is lost. */
-  walkWay: 0.4,
+  /** Who goes faster than this, torso lengths a second, for so many seconds walks, or is somebody else: nothing is looked for. Up: more lines on the ground that hands are carried past are taken for a shaft. Down: a swing in which the feet go is lost. */
+  walkRate: 0.7,
   walkOver: 0.6,
   /** Error of the grip across the shaft's own line. Up: the line corrects the hands less. */
   lineSd: 0.04,

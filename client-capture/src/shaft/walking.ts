@@ -45,16 +45,19 @@ export function placeBody(places: BodyPlaces, body: Body, swayX: number, swayY: 
 }
 
 /**
- * Whether the body goes away from where it stood, or another one was found: hips and feet have gone the same way in the last while, by more than they have gone apart. In a swing the feet stay.
- * Both in the picture and with the camera's sway taken out, which is not told well where little stands in the picture. `torso` in picture pixels.
+ * Whether the body goes away from where it stood, or another one was found: hips and feet have gone the same way, by more than they have gone apart, since each of the poses of a while ago, of which one may have been
+ * misjudged. In a swing the feet stay. Both in the picture and with the camera's sway taken out, which is not told well where little stands in the picture. `torso` in picture pixels.
  */
 export function isWalking(places: BodyPlaces, torso: number, tuning: ShaftTuning): boolean {
   const { t, hipsX, hipsY, feetX, feetY, swayX, swayY, count } = places;
   if (count === 0) return false;
   const now = (count - 1) % remembered;
+  let asked = 0;
   for (let back = 2; back <= Math.min(remembered, count); back++) {
     const then = (count - back) % remembered;
-    if ((t[now] as number) - (t[then] as number) > 1000 * tuning.walkOver) return false;
+    const seconds = ((t[now] as number) - (t[then] as number)) / 1000;
+    if (seconds > tuning.walkOver) break;
+    if (seconds < tuning.walkOver / 2) continue;
     const hipsWentX = (hipsX[now] as number) - (hipsX[then] as number);
     const hipsWentY = (hipsY[now] as number) - (hipsY[then] as number);
     const feetWentX = (feetX[now] as number) - (feetX[then] as number);
@@ -65,7 +68,8 @@ export function isWalking(places: BodyPlaces, torso: number, tuning: ShaftTuning
     const swayedY = (swayY[now] as number) - (swayY[then] as number);
     const together = Math.min(Math.hypot(wentX, wentY), Math.hypot(wentX - swayedX, wentY - swayedY));
     const apart = Math.hypot(hipsWentX - feetWentX, hipsWentY - feetWentY);
-    if (together - apart > tuning.walkWay * torso) return true;
+    if (together - apart < tuning.walkRate * seconds * torso) return false;
+    asked++;
   }
-  return false;
+  return asked > 0;
 }

@@ -74,6 +74,12 @@ describe("S13 the word that is read from the ball", () => {
     expect(words).toEqual(["Seen", "Look", "Wait", "Lost"]);
   });
 
+  test("S13 whoever walks to the ball is waited for: nothing is lost", () => {
+    const walking = practiceStatus({ ...usual, finding: { ...seen, shaft: "lost", reason: "walking" } });
+    expect(walking).toMatchObject({ standing: "waiting", word: "Wait" });
+    expect(walking.sentence).toContain("step to the ball");
+  });
+
   test("S13 a moved camera is never hidden by a shaft that is seen", () => {
     const moved = practiceStatus({ ...usual, calibration: "suspect" });
     expect(moved).toMatchObject({ standing: "bad" });

@@ -55,6 +55,11 @@ test("T58 feet that the pose model guesses here and there do not make hips walk 
   expect(walked(200, still, () => 2 * random())).toEqual([]);
 });
 
+test("T58 a pose that is misjudged is an error of its own picture, and of none after it", () => {
+  const jumps = (pose: number): number => (pose === 20 ? 3 : 0);
+  expect(walked(60, jumps, jumps)).toEqual([20]);
+});
+
 test("T58 a picture that sways moves nobody, and neither does a sway that is only seen in it", () => {
   expect(walked(60, still, still, 0.1)).toEqual([]);
   const places = makeBodyPlaces();
