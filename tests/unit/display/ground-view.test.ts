@@ -216,6 +216,23 @@ test("D5 FEEL and WANT never cover each other, in a view that is narrower than b
   }
 });
 
+test("D5 FEEL and WANT leave the ball free where they can, and go no farther than the view's edge", () => {
+  const text = 94;
+  const onBall = { from: -0.05, to: 0.05 };
+  const away = { from: 0.5, to: 0.6 };
+  for (const width of [601, 700, 1000]) {
+    const view = groundFrame({ x: 0, y: 0, width, height: 780 }, sceneLayout, "right", "in-front");
+    const ball = view.toScreen(0, 0);
+    const radius = 0.043 * view.pixelsPerMetre;
+    const [want] = drawAimTags(view, { felt: away, wanted: onBall, strength: 1 }, text).map(tagSpan);
+    const [, feel] = drawAimTags(view, { felt: onBall, wanted: away, strength: 1 }, text).map(tagSpan);
+    expect(want?.left).toBeGreaterThan(ball.x + radius);
+    expect(want?.right).toBeLessThanOrEqual(width);
+    expect(feel?.right).toBeLessThan(ball.x - radius);
+    expect(feel?.left).toBeGreaterThanOrEqual(0);
+  }
+});
+
 describe("D7 the band to be felt fades", () => {
   const repsAt = (places: readonly number[]) =>
     places.map((y, index) => repOf(repIds[index % repIds.length] ?? repIds[0], 1000 * index, y, 0));

@@ -27,7 +27,7 @@ function movedClear(tag: Tag, taken: readonly Rect[], area: Rect): Tag {
 const advance = { capitals: 0.6, small: 0.5 };
 
 /** A tag's box as it will be painted, or a little more. */
-function boxOf({ text, size, align, at }: Tag): Rect {
+export function boxOf({ text, size, align, at }: Tag): Rect {
   const each = text === text.toUpperCase() ? advance.capitals : advance.small;
   const width = size * (text.length * each + 2 * tagPadding);
   const height = size * tagHeight;

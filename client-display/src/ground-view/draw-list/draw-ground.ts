@@ -7,7 +7,7 @@ import type { DrawList, Shape } from "./shapes.ts";
 /** Half of a 4 ft practice stick. */
 const halfStick = 0.61;
 /** A golf ball is at least 42.67 mm across (Equipment Rules 2019); drawn twice as large to be seen from three metres. */
-const ballRadius = 0.043;
+export const ballRadius = 0.043;
 
 /** The strips of the ground, under everything else. */
 export function drawStrips(frame: GroundFrame, layout: BandLayout): DrawList {
