@@ -82,8 +82,8 @@ export function judgeStation(question: Question): StationJudgement {
   if (residualMillimetres > limits.usableMillimetres) return refuse("does-not-fit");
   if (!(buttSd <= limits.usableButtSd)) return refuse("too-short");
   const rough = residualMillimetres > limits.goodMillimetres || cost > limits.roughMisfit;
-  const wide = buttSd > limits.goodButtSd;
-  const caution = rough ? "marks-rough" : wide ? "spread-wide" : null;
+  const wide = buttSd <= limits.goodButtSd ? null : input.sticks.length < 3 ? "two-spread-wide" : "spread-wide";
+  const caution = rough ? "marks-rough" : wide;
   return { ...judged, refusal: null, verdict: caution ? "usable" : "good", caution };
 }
 

@@ -65,15 +65,19 @@ export const refusalSentences: Readonly<Record<StationRefusal, { readonly wrong:
 };
 
 /** Why a station serves, but not as well as it could. */
-export type StationCaution = "marks-rough" | "spread-wide";
+export type StationCaution = "marks-rough" | "two-spread-wide" | "spread-wide";
 
 export const cautionSentences: Readonly<Record<StationCaution, { readonly wrong: string; readonly cure: string }>> = {
   "marks-rough": {
     wrong: "The sticks are marked or laid roughly; readings are a little less sure.",
     cure: "Drag the handles closer onto the sticks' ends.",
   },
-  "spread-wide": {
+  "two-spread-wide": {
     wrong: "The phone's place is known only roughly; readings are a little less sure.",
     cure: "Use a third stick, or bring the phone nearer.",
+  },
+  "spread-wide": {
+    wrong: "The phone's place is known only roughly; readings are a little less sure.",
+    cure: "Bring the phone nearer.",
   },
 };

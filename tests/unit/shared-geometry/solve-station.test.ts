@@ -6,7 +6,8 @@ import { angleApart, rotate } from "@overcue/shared-geometry/rotation";
 import { solveStation } from "@overcue/shared-geometry/solve-station";
 import type { StationInput } from "@overcue/shared-geometry/station-fit";
 import { mirrorStick } from "@overcue/shared-geometry/stick-in-image";
-import { stationRefusals, type StationRefusal } from "@overcue/shared-geometry/station-verdict";
+import type { StationSettings } from "@overcue/shared-geometry/station";
+import { cautionSentences, stationRefusals, type StationRefusal } from "@overcue/shared-geometry/station-verdict";
 import { metres, pixels } from "@overcue/shared-geometry/units";
 import type { Camera } from "@overcue/shared-geometry/camera";
 import { markedSticks, phone } from "./marked-station.ts";
@@ -65,6 +66,22 @@ describe("solving a station", () => {
     });
     if (solved.verdict === "refused") throw new Error(solved.reason);
     expectSame(solved.camera, camera, 1e-3);
+  });
+
+  it("S2 asks for a third stick only where there are two", () => {
+    const cautionWith = (sticksPresent: StationSettings["sticksPresent"]): string | null => {
+      const own = { ...settings, sticksPresent };
+      const sticks = markedSticks(phone(own), own).map((stick) => ({
+        ...stick,
+        near: { ...stick.near, acrossSd: pixels(4) },
+        far: { ...stick.far, acrossSd: pixels(4) },
+      }));
+      const solved = solveStation({ settings: own, ...size, sticks });
+      if (solved.verdict === "refused") throw new Error(solved.reason);
+      return solved.caution === null ? null : cautionSentences[solved.caution].cure;
+    };
+    expect(cautionWith(["ball-line", "heel-line"])).toContain("third stick");
+    expect(cautionWith(["ball-line", "toe-line", "heel-line"])).toBe("Bring the phone nearer.");
   });
 
   it("S3 takes a stick with a hidden end as a line", () => {
