@@ -64,6 +64,8 @@ export const refusalSentences: Readonly<Record<StationRefusal, { readonly wrong:
   },
 };
 
+const knownRoughly = "The phone's place is known only roughly; readings are a little less sure.";
+
 /** Why a station serves, but not as well as it could. */
 export type StationCaution = "marks-rough" | "two-spread-wide" | "spread-wide";
 
@@ -72,12 +74,6 @@ export const cautionSentences: Readonly<Record<StationCaution, { readonly wrong:
     wrong: "The sticks are marked or laid roughly; readings are a little less sure.",
     cure: "Drag the handles closer onto the sticks' ends.",
   },
-  "two-spread-wide": {
-    wrong: "The phone's place is known only roughly; readings are a little less sure.",
-    cure: "Use a third stick, or bring the phone nearer.",
-  },
-  "spread-wide": {
-    wrong: "The phone's place is known only roughly; readings are a little less sure.",
-    cure: "Bring the phone nearer.",
-  },
+  "two-spread-wide": { wrong: knownRoughly, cure: "Use a third stick, or bring the phone nearer." },
+  "spread-wide": { wrong: knownRoughly, cure: "Bring the phone nearer." },
 };

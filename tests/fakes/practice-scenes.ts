@@ -204,6 +204,18 @@ export function readingAt(
   return { checkpoint, at, sdMs: 8, readOuts: liveEstimate(0, at, { x, y, band }).readOuts };
 }
 
+/** A checkpoint told while a rep happens. */
+export const checkpointTold = (
+  repId: string,
+  reading: LiveCheckpoint["reading"],
+  corrects = false,
+): LiveCheckpoint => ({
+  repId,
+  reading,
+  calibration: "station",
+  corrects,
+});
+
 /** A finished rep with its butt points at lead arm level, back and down. */
 export function repOf(id: string, endedAt: number, back: number, down: number): Rep {
   const decided = (y: number): BandDecision => sure(bandAt(y, sceneLayout));

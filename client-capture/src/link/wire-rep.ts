@@ -11,10 +11,10 @@ export function wireCheckpoint({ checkpoint, t, sdMs, readOuts }: ReadCheckpoint
   return { checkpoint, at: at(t), sdMs, readOuts };
 }
 
-/** A movement that was no rep; why is told only where whoever made it expects one. */
-export function wireNoRep({ why, swungUp }: Refusal, repId: string): NoRep {
-  const told = notCountedReasons.find((reason) => reason === why) ?? null;
-  return { repId, why: swungUp ? told : null };
+/** A movement that was no rep; why is told only where it is known and whoever made it expects one. */
+export function wireNoRep(refusal: Refusal | null, repId: string): NoRep {
+  const told = notCountedReasons.find((reason) => reason === refusal?.why) ?? null;
+  return { repId, why: refusal?.swungUp === true ? told : null };
 }
 
 /** A finished rep as the practice book takes it. */

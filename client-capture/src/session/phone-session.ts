@@ -23,7 +23,7 @@ import { followRun } from "./follow-run.ts";
 import { nothingFound, withoutSource, type PhoneStore, type Screen } from "./phone-store.ts";
 import { recordOf, rememberPlaces, withRecord, type PlaceRecord } from "./place-memory.ts";
 import { makeRepIds } from "./rep-ids.ts";
-import { sendMeasured } from "./send-measured.ts";
+import { giveUpRep, sendMeasured } from "./send-measured.ts";
 import { makeToldBands } from "./told-bands.ts";
 import { makeStationTeller } from "./tell-station.ts";
 import { makeStickWatch } from "./watch-sticks.ts";
@@ -123,17 +123,12 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
   const tellCamera = ({ camera, calibration, settings }: Configuration, stationNews: string): void => {
     store.setState({ calibration, view: camera === null ? null : cameraView(camera, settings), stationNews });
   };
-  /** The rep under way, if there is one, is not followed to its end. */
-  const giveUpRep = (): void => {
-    uplink?.sendNoRep({ repId: repIds.finish(), why: null });
-    toldBands.forget();
-  };
   const configure = (current: Run): void => {
     current.configuration = configurationOf(current);
     sticks.use(current.opened.source.info.kind === "demo" ? null : current.configuration);
     measure.start(current.configuration, "live");
     tellCamera(current.configuration, "");
-    giveUpRep();
+    giveUpRep({ uplink, repIds, toldBands }, null);
   };
   const reconfigure = (): void => {
     if (run !== null) configure(run);
@@ -144,7 +139,7 @@ export function createPhoneSession(parts: SessionParts): PhoneSession {
     run.stopped = true;
     run.opened.source.close();
     run = null;
-    giveUpRep();
+    giveUpRep({ uplink, repIds, toldBands }, null);
     listenToGravity(false);
     store.setState({ ...withoutSource, screen: "choose" });
   };

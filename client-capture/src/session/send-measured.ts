@@ -6,6 +6,7 @@ import type { Measured } from "../measuring/measure-client.ts";
 import type { Configuration } from "../pipeline/configuration.ts";
 import { readCheckpoint, type RepReading } from "../pipeline/rep-readings.ts";
 import type { SourceClock } from "../running/source-clock.ts";
+import type { Refusal } from "../swing/segment-reps.ts";
 import type { RepIds } from "./rep-ids.ts";
 import type { ToldBands } from "./told-bands.ts";
 
@@ -57,7 +58,15 @@ export function sendMeasured({ output, rep }: Measured, sequence: number, parts:
     // A rep that never comes is told by whoever follows the run.
     void rep.then(send, () => undefined);
   } else if (output.swing.refused !== null) {
-    uplink?.sendNoRep(wireNoRep(output.swing.refused, repIds.finish()));
-    toldBands.forget();
+    giveUpRep(parts, output.swing.refused);
   }
+}
+
+/** The rep under way, if there is one, was none (why, where it is known), or is not followed to its end: what was told of it is taken back. */
+export function giveUpRep(
+  { uplink, repIds, toldBands }: Pick<SendingParts, "uplink" | "repIds" | "toldBands">,
+  refusal: Refusal | null,
+): void {
+  uplink?.sendNoRep(wireNoRep(refusal, repIds.finish()));
+  toldBands.forget();
 }

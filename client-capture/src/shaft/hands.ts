@@ -56,7 +56,8 @@ export function readHands(body: Body): Hands | null {
   };
 }
 
-function middleOf({ landmarks }: Body, first: number, second: number): { x: number; y: number } {
+/** Half way between two landmarks of the picture. */
+export function middleOf({ landmarks }: Body, first: number, second: number): { x: number; y: number } {
   const [a, b] = [landmarks[first] ?? missing, landmarks[second] ?? missing];
   return { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
 }

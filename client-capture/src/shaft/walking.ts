@@ -1,4 +1,5 @@
 import { landmarkIndex, type Body } from "../pipeline/body.ts";
+import { middleOf } from "./hands.ts";
 import type { ShaftTuning } from "./shaft-tuning.ts";
 
 /** Poses remembered: enough for the while that a walk is told from, at 60 poses a second. */
@@ -32,13 +33,13 @@ export function placeBody(places: BodyPlaces, body: Body, swayX: number, swayY: 
   const { count } = places;
   if (count > 0 && body.t <= (places.t[(count - 1) % remembered] as number)) return;
   const at = count % remembered;
-  const middle = (left: number, right: number, axis: "x" | "y"): number =>
-    ((body.landmarks[left]?.[axis] ?? 0) + (body.landmarks[right]?.[axis] ?? 0)) / 2;
+  const hips = middleOf(body, landmarkIndex.leftHip, landmarkIndex.rightHip);
+  const feet = middleOf(body, landmarkIndex.leftAnkle, landmarkIndex.rightAnkle);
   places.t[at] = body.t;
-  places.hipsX[at] = middle(landmarkIndex.leftHip, landmarkIndex.rightHip, "x");
-  places.hipsY[at] = middle(landmarkIndex.leftHip, landmarkIndex.rightHip, "y");
-  places.feetX[at] = middle(landmarkIndex.leftAnkle, landmarkIndex.rightAnkle, "x");
-  places.feetY[at] = middle(landmarkIndex.leftAnkle, landmarkIndex.rightAnkle, "y");
+  places.hipsX[at] = hips.x;
+  places.hipsY[at] = hips.y;
+  places.feetX[at] = feet.x;
+  places.feetY[at] = feet.y;
   places.swayX[at] = swayX;
   places.swayY[at] = swayY;
   places.count++;

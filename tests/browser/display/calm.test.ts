@@ -1,6 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { practiceState, readingAt, repIds, sure } from "../../fakes/practice-scenes.ts";
+import { checkpointTold, practiceState, readingAt, repIds, sure } from "../../fakes/practice-scenes.ts";
 import { repMs, runEstimate } from "../../fakes/practice-run.ts";
 import { startScriptedRelay } from "../../fakes/scripted-relay.ts";
 import { launchChromium } from "../chromium.ts";
@@ -49,7 +49,7 @@ test("D15 a recorded practice run does not flash: live reps, checkpoints, a paus
       if (at === 700 || at === 1500) {
         const checkpoint = at === 700 ? "arm-level-back" : "arm-level-down";
         const reading = readingAt(checkpoint, time, 0.3, sure("ball-to-toe"));
-        relay.say.checkpoint({ repId: repIds[0], reading, calibration: "station", corrects: false });
+        relay.say.checkpoint(checkpointTold(repIds[0], reading));
       }
       if (at === 3200) relay.say.practice(practiceState({ revision: 2, paused: true }));
       if (at === 3900) relay.say.practice(practiceState({ revision: 3, paused: false }));

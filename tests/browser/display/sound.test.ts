@@ -5,7 +5,7 @@ import type { Verdict } from "@overcue/shared-geometry/wire/practice";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from "vitest";
 import { build } from "vite";
-import { demoAims, practiceState, readingAt, repIds, sure } from "../../fakes/practice-scenes.ts";
+import { checkpointTold, demoAims, practiceState, readingAt, repIds, sure } from "../../fakes/practice-scenes.ts";
 import { startScriptedRelay, type ScriptedRelay } from "../../fakes/scripted-relay.ts";
 import { launchChromium } from "../chromium.ts";
 import { builtPages } from "./pages-folder.ts";
@@ -187,7 +187,7 @@ describe("sound on the ground screen", () => {
     await page.evaluate(() => (window as unknown as { overcueEar: Ear }).overcueEar);
   function passCheckpoint(y: number, repId: string = repIds[1]): void {
     const reading = readingAt("arm-level-back", Date.now() - 90, y, sure("toe-line"), 0.01);
-    relay.say.checkpoint({ repId, reading, calibration: "station", corrects: false });
+    relay.say.checkpoint(checkpointTold(repId, reading));
   }
   function answer(kind: Verdict["kind"], sentence: string, repId: string): void {
     revision++;

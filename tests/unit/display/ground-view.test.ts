@@ -23,6 +23,7 @@ import {
   repOf,
   sceneLayout,
   sure,
+  checkpointTold,
 } from "../../fakes/practice-scenes.ts";
 
 const [back, down] = demoAims;
@@ -264,12 +265,7 @@ describe("D7 the band to be felt fades", () => {
 });
 
 describe("D9 what a rep leaves on the ground", () => {
-  const told = {
-    repId: repIds[1],
-    reading: readingAt("arm-level-back", 5000, 0.2, sure("ball-to-toe")),
-    calibration: "station" as const,
-    corrects: false,
-  };
+  const told = checkpointTold(repIds[1], readingAt("arm-level-back", 5000, 0.2, sure("ball-to-toe")));
   const lastRep = repOf(repIds[0], 4000, 0.3, 0);
   const verdict = { repId: repIds[0], kind: "answer" as const, sentence: "", places: [] };
 

@@ -12,16 +12,15 @@ import {
   readDisplaySettings,
 } from "@overcue/client-display/store/display-settings";
 import { followChange } from "@overcue/client-display/store/follow-change";
-import { followNoRep } from "@overcue/client-display/store/follow-no-rep";
-import { createScreenStore, dropRep } from "@overcue/client-display/store/screen-store";
+import { createScreenStore } from "@overcue/client-display/store/screen-store";
 import { createUiStore } from "@overcue/client-display/store/ui-store";
 import { cautionWords } from "@overcue/client-display/words/calibration-words";
 import { heldWords } from "@overcue/client-display/words/held-words";
 import { bandIds } from "@overcue/shared-geometry/bands";
-import { notCountedReasons, type NoRep } from "@overcue/shared-geometry/wire/rep";
 import { describe, expect, test } from "vitest";
 import {
   captureState,
+  checkpointTold,
   demoAims,
   demoSessionView,
   liveEstimate,
@@ -214,42 +213,6 @@ describe("D11 set-up", () => {
   });
 });
 
-describe("D9 a movement that was no rep", () => {
-  const told = {
-    repId: repIds[1],
-    reading: readingAt("arm-level-back", 5000, 0.2, sure("ball-to-toe")),
-    calibration: "station" as const,
-    corrects: false,
-  };
-  const before = { ...createScreenStore().getState(), checkpoints: [told] };
-
-  test("D9 leaves none of its checkpoints on the ground, and other reps' as they are", () => {
-    expect(dropRep(before, { repId: repIds[1], why: null }).checkpoints).toEqual([]);
-    // The same list: a new one would be told anew, and heard.
-    expect(dropRep(before, { repId: repIds[0], why: null }).checkpoints).toBe(before.checkpoints);
-  });
-
-  test.each(notCountedReasons)(
-    "D13 is said once where a rep was expected of it, with what to do, and not in a pause: %s",
-    (why) => {
-      const store = createScreenStore();
-      const ui = createUiStore();
-      followNoRep(store, ui);
-      const noticeAfter = (noRep: NoRep): string | null => {
-        ui.setState({ notice: null });
-        store.setState((state) => dropRep(state, noRep));
-        return ui.getState().notice;
-      };
-      expect(noticeAfter({ repId: repIds[0], why: null })).toBeNull();
-      expect(noticeAfter({ repId: repIds[1], why })).toMatch(/^Not counted: .+\. .+\.$/);
-      ui.setState({ notice: null });
-      store.setState({ practice: practiceState({ paused: true }) });
-      expect(ui.getState().notice).toBeNull();
-      expect(noticeAfter({ repId: repIds[2], why })).toBeNull();
-    },
-  );
-});
-
 describe("D9 the strip after a rep", () => {
   test("D9 says in, beyond, short, not sure and not read, in the order of the swing", () => {
     const place = (y: number, inWanted: boolean | null) => ({
@@ -272,17 +235,8 @@ describe("D9 the strip after a rep", () => {
   });
 
   test("D9 names the checkpoints whose live answer this rep took back, and no other rep's", () => {
-    const told = (repId: string, checkpoint: "arm-level-back" | "arm-level-down", corrects: boolean) => ({
-      repId,
-      reading: {
-        checkpoint,
-        at: 0,
-        sdMs: 5,
-        readOuts: liveEstimate(0, 0, { x: 0, y: 0, sdY: 0.02, band: sure("ball-line") }).readOuts,
-      },
-      calibration: "station" as const,
-      corrects,
-    });
+    const told = (repId: string, checkpoint: "arm-level-back" | "arm-level-down", corrects: boolean) =>
+      checkpointTold(repId, readingAt(checkpoint, 0, 0, sure("ball-line")), corrects);
     const corrected = correctedIn(
       [
         told(repIds[0], "arm-level-back", true),
@@ -301,17 +255,10 @@ describe("D9 the strip after a rep", () => {
 });
 
 describe("D12 sound", () => {
-  const told = (y: number, sdY: number, corrects = false) => ({
-    repId: repIds[0],
-    reading: {
-      checkpoint: "arm-level-back" as const,
-      at: 0,
-      sdMs: 5,
-      readOuts: liveEstimate(0, 0, { x: 0, y, sdY, band: sure("toe-line") }).readOuts,
-    },
-    calibration: "station" as const,
-    corrects,
-  });
+  const told = (y: number, sdY: number, corrects = false) => {
+    const { readOuts } = liveEstimate(0, 0, { x: 0, y, sdY, band: sure("toe-line") });
+    return checkpointTold(repIds[0], { checkpoint: "arm-level-back", at: 0, sdMs: 5, readOuts }, corrects);
+  };
 
   test("D12 rising inside the band to be felt, falling outside on the side of the miss, level at its edge", () => {
     expect(toneOf(told(0.575, 0.01), demoAims)).toEqual({ slide: "rising", pan: 0 });
