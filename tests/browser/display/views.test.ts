@@ -7,7 +7,7 @@ import { startScriptedRelay } from "../../fakes/scripted-relay.ts";
 import { launchChromium } from "../chromium.ts";
 import { measureTexts } from "./measure-texts.ts";
 import { builtPages } from "./pages-folder.ts";
-import { openView, viewports, views } from "./views.ts";
+import { openView, viewports, views, type View } from "./views.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -54,18 +54,19 @@ const present: Readonly<Record<string, string>> = {
   "felt-question": ".felt-question button",
 };
 
-describe.each(viewports)("at $width x $height", ({ width, height, distance }) => {
-  const viewing = { distance: metres(distance), pixelsPerMillimetre: assumedPixelsPerMillimetre };
-  const tooSmall = async (page: Page, selectors: readonly string[], share: number, arcMinutes: number) =>
-    (await measureTexts(page, selectors)).filter(
-      ({ size }) => angleOfHeight(pixels(size * share), viewing) < arcMinutes - 0.05,
-    );
+const sizes = viewports.map(({ width, height }) => ({ width, height }));
+/** Sizes that are read from as far away show the same page, made larger: it is opened once. */
+const openings = [...new Set(viewports.map(({ distance }) => distance))].map((distance) => {
+  const shown = sizes.filter((_, at) => viewports[at]?.distance === distance);
+  return { distance, shown, at: shown.map(({ width, height }) => `${width} x ${height}`).join(" and ") };
+});
 
+describe.each(openings)("at $at", ({ distance, shown }) => {
   test.each(views)(
     "D4 D5 $name: axe is content, words are large enough and whole, nothing sticks out",
     async (view) => {
       const relay = await startScriptedRelay({ pages: builtPages() });
-      const context = await browser.newContext({ viewport: { width, height }, reducedMotion: "reduce" });
+      const context = await browser.newContext({ viewport: shown[0] ?? null, reducedMotion: "reduce" });
       const page = await context.newPage();
       const complaints: string[] = [];
       page.on("console", (message) => {
@@ -74,23 +75,10 @@ describe.each(viewports)("at $width x $height", ({ width, height, distance }) =>
       page.on("pageerror", (error) => complaints.push(error.message));
       try {
         await openView(page, relay, view, distance);
-        // The pages have no frames, so the mode that opens a second page for them is not needed.
-        const { violations } = await new AxeBuilder({ page }).setLegacyMode(true).analyze();
-        expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`)).toEqual([]);
-        expect(await tooSmall(page, keyWords, capitalShare, 40)).toEqual([]);
-        expect(await tooSmall(page, mustRead, capitalShare, 20)).toEqual([]);
-        expect(await tooSmall(page, marks, 1, 40)).toEqual([]);
-        const read = await measureTexts(page, [...keyWords, ...mustRead, ...marks]);
-        expect(read.filter(({ whole }) => !whole)).toEqual([]);
-        const expected = present[view.name] ?? null;
-        expect(expected === null || read.some(({ selector }) => selector === expected)).toBe(true);
-        const notices = await measureTexts(page, [".notice"]);
-        const covered = read.filter(
-          ({ selector, top }) => keyWords.includes(selector) && notices.some((notice) => top < notice.bottom),
-        );
-        expect(covered).toEqual([]);
-        const wider = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-        expect(wider).toBeLessThanOrEqual(0);
+        for (const size of shown) {
+          await resizeTo(page, size);
+          await expectReadable(page, view, distance, `${view.name} at ${size.width} x ${size.height}`);
+        }
         expect(complaints).toEqual([]);
       } finally {
         await context.close();
@@ -99,3 +87,44 @@ describe.each(viewports)("at $width x $height", ({ width, height, distance }) =>
     },
   );
 });
+
+/** Waits until the page is drawn at the size. */
+async function resizeTo(page: Page, size: { readonly width: number; readonly height: number }): Promise<void> {
+  await page.setViewportSize(size);
+  await page.waitForFunction(({ width, height }) => innerWidth === width && innerHeight === height, size);
+  await page.evaluate(
+    () =>
+      new Promise((drawn) => {
+        requestAnimationFrame(() => requestAnimationFrame(drawn));
+      }),
+  );
+}
+
+async function expectReadable(page: Page, view: View, distance: number, where: string): Promise<void> {
+  const viewing = { distance: metres(distance), pixelsPerMillimetre: assumedPixelsPerMillimetre };
+  const tooSmall = async (selectors: readonly string[], share: number, arcMinutes: number) =>
+    (await measureTexts(page, selectors)).filter(
+      ({ size }) => angleOfHeight(pixels(size * share), viewing) < arcMinutes - 0.05,
+    );
+  // The pages have no frames, so the mode that opens a second page for them is not needed.
+  const { violations } = await new AxeBuilder({ page }).setLegacyMode(true).analyze();
+  const told = violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
+  expect(told, where).toEqual([]);
+  expect(await tooSmall(keyWords, capitalShare, 40), where).toEqual([]);
+  expect(await tooSmall(mustRead, capitalShare, 20), where).toEqual([]);
+  expect(await tooSmall(marks, 1, 40), where).toEqual([]);
+  const read = await measureTexts(page, [...keyWords, ...mustRead, ...marks]);
+  expect(
+    read.filter(({ whole }) => !whole),
+    where,
+  ).toEqual([]);
+  const expected = present[view.name] ?? null;
+  expect(expected === null || read.some(({ selector }) => selector === expected), where).toBe(true);
+  const notices = await measureTexts(page, [".notice"]);
+  const covered = read.filter(
+    ({ selector, top }) => keyWords.includes(selector) && notices.some((notice) => top < notice.bottom),
+  );
+  expect(covered, where).toEqual([]);
+  const wider = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+  expect(wider, where).toBeLessThanOrEqual(0);
+}
