@@ -14,7 +14,7 @@ export interface Figures {
   readonly medianDegrees: number | null;
   /** Share of the tracked that state an error whose error lies inside their stated 95 % interval. */
   readonly coverage: number | null;
-  /** Shares of the tracked within 6 degrees whose line across, and whose head along the shaft, lie inside their stated 95 % interval. */
+  /** Shares of the tracked within 6 degrees whose line across lies inside its stated 95 % interval, and whose end along the shaft does, or has a part of the head's neck in it. */
   readonly acrossCoverage: number | null;
   readonly headCoverage: number | null;
   /** Shares of all pictures. */

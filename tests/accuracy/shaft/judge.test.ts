@@ -78,7 +78,7 @@ describe("the judge of the shaft tracker", () => {
   it("measures whether line and head lie where they say", () => {
     const random = seededRandom(6);
     const tally = emptyTally();
-    const line = { grip: imagePoint(100, 100), head: imagePoint(300, 100) };
+    const line = { grip: imagePoint(100, 100), neck: imagePoint(300, 100), head: imagePoint(300, 100) };
     for (let index = 0; index < 4000; index++) {
       const places = {
         grip: imagePoint(100 + 30 * gaussian(random), 100 + 2 * gaussian(random)),
@@ -93,6 +93,17 @@ describe("the judge of the shaft tracker", () => {
     expect(figures.acrossCoverage).toBeLessThan(0.96);
     expect(figures.headCoverage).toBeGreaterThan(0.64);
     expect(figures.headCoverage).toBeLessThan(0.71);
+  });
+
+  it("takes a line that ends anywhere along the head's neck for one that ends where it should, and one that ends before or beyond it not", () => {
+    const line = { grip: imagePoint(100, 100), neck: imagePoint(290, 100), head: imagePoint(300, 100) };
+    const rightAt = (x: number): number | null => {
+      const tally = emptyTally();
+      const places = { grip: imagePoint(100, 100), head: imagePoint(x, 100), offsetSd: pixels(2), headSd: pixels(1) };
+      count(tally, { ...tracked(0, 1), ...places }, { angle: radians(0), line, findable: true });
+      return figuresOf(tally).headCoverage;
+    };
+    expect([287, 289, 295, 301, 303].map(rightAt)).toEqual([0, 1, 1, 1, 0]);
   });
 
   it("claims nothing for a prediction", () => {

@@ -13,6 +13,7 @@ nothing there (a white rod, a tap beside it) it is tapped again, three times at 
 \`clip H.264\` is the scenes of \`flow 60\` as a clip, coded at 2 Mbit/s and decoded again by Chromium's own H.264 coder (\`tests/scenes/sensor/code-as-h264.ts\`), which does not give the same bytes twice:
 its figures move by up to a point from run to run, HoughLinesP's by a few.
 \`tracked\`: share of the pictures in which at least 0.35 of the bare shaft shows and is 1/20 of the picture's height long.
-\`<= n deg\`, \`median\`, \`in 95 %\` are of the tracked. \`false lock\` (tracked and over 10 degrees off, or no club there at all),
+\`<= n deg\`, \`median\`, \`in 95 %\` are of the tracked; \`head in 95 %\` where the stated interval of the line's end holds a part of the head's neck (the 5 cm before its sole), of
+which a line shows more or less. \`false lock\` (tracked and over 10 degrees off, or no club there at all),
 \`sure+wrong\` (stated sd under 2 degrees, over 6 off) and \`lost\` are of all pictures. \`ms\` is a picture's cost beside whatever else
 ran on the machine.`;

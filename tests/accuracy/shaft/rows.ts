@@ -14,7 +14,7 @@ const codedRow = "clip H.264";
 export type RowName = ConditionName | typeof clipRow | typeof codedRow | typeof tappedRow;
 
 /** How many scenes, each of its own seed, make a row: at least a thousand pictures, for half a percent of fewer is no figure; more in clutter, where one line beside the hands can decide a scene. */
-export const scenesInRow: Readonly<Record<RowName, number>> = {
+const scenesInRow: Readonly<Record<RowName, number>> = {
   "slow+rod": 4,
   "slow+bare": 3,
   "flow 60": 4,
@@ -36,6 +36,13 @@ export const scenesInRow: Readonly<Record<RowName, number>> = {
   [clipRow]: 15,
   [codedRow]: 4,
 };
+
+/** Of how many of a row's scenes one is judged where there are ten minutes. */
+const fewerBy = 3;
+
+/** The seeds of a row's scenes, all of them or so many as ten minutes are enough for. */
+export const seedsInRow = (name: RowName, all: boolean): readonly number[] =>
+  Array.from({ length: Math.ceil(scenesInRow[name] / (all ? 1 : fewerBy)) }, (_, index) => index + 1);
 
 export const rowNames: readonly RowName[] = [...conditionNames, tappedRow, clipRow, codedRow];
 

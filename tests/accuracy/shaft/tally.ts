@@ -6,8 +6,12 @@ import { degreesFromRadians, type Radians } from "@overcue/shared-geometry/units
 /** What one picture really holds, as far as the judge asks. `angle` null: no club at all. */
 export interface Fact {
   readonly angle: Radians | null;
-  /** The line through hands and head as the picture shows it; null with `angle`. */
-  readonly line: { readonly grip: Point<"image">; readonly head: Point<"image"> } | null;
+  /** The line through hands and head as the picture shows it, and where the shaft goes into the head; null with `angle`. */
+  readonly line: {
+    readonly grip: Point<"image">;
+    readonly neck: Point<"image">;
+    readonly head: Point<"image">;
+  } | null;
   /** Enough of the shaft shows for an answer to be expected (see `isFindable`). */
   readonly findable: boolean;
 }
@@ -21,7 +25,7 @@ export interface Tally {
   /** Answers that state their error, and those whose error lies inside their stated 95 % interval. */
   stated: number;
   covered: number;
-  /** Answers that state how well the line lies across, and where the head is; and those that are as near as they say. */
+  /** Answers that state how well the line lies across, and where it ends at the head; and those that are as near as they say. */
   placed: number;
   placedRight: number;
   heads: number;
@@ -85,7 +89,7 @@ interface Claim {
   readonly headSd: number | null;
 }
 
-/** Whether the line passes where it says, taken at its own grip point, and whether its head lies along the shaft where it says. */
+/** Whether the line passes where it says, taken at its own grip point, and whether it ends where it says: anywhere along the head's neck, of which a line shows more or less. */
 function countPlaces(
   tally: Tally,
   { grip, head, offsetSd, headSd }: Partial<Claim>,
@@ -99,8 +103,8 @@ function countPlaces(
   if (across <= 1.96 * offsetSd) tally.placedRight++;
   if (!head || headSd === undefined || headSd === null) return;
   tally.heads++;
-  const along = Math.abs((head.x - line.head.x) * ux + (head.y - line.head.y) * uy);
-  if (along <= 1.96 * headSd) tally.headsRight++;
+  const beyond = (end: Point<"image">): number => (head.x - end.x) * ux + (head.y - end.y) * uy;
+  if (beyond(line.head) <= 1.96 * headSd && beyond(line.neck) >= -1.96 * headSd) tally.headsRight++;
 }
 
 export function addTally(to: Tally, from: Tally): void {

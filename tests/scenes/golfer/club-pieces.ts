@@ -22,8 +22,8 @@ const gripRadius = { butt: 0.0135, end: 0.01 };
 const gripLength = 0.27;
 const rodRadius = 0.004;
 const rodLength = 1.22;
-/** Where the shaft ends in the head, before the sole. */
-const hosel = 0.05;
+/** Where the shaft ends in the head, metres before the sole. */
+export const hosel = 0.05;
 const segments = 5;
 /** Neighbouring pieces run into each other a little, so that no lighter pixel shows at their joint. */
 const overlap = 0.004;
