@@ -21,6 +21,7 @@ import { predictHands } from "./predict-hands.ts";
 import type { ShaftTuning } from "./shaft-tuning.ts";
 import type { SlowBackground } from "./background-state.ts";
 import { emptyBackground, feedBackground, matchBackground } from "./slow-background.ts";
+import { noRestedShaft, type RestedShaft } from "./uncover-background.ts";
 import { isWalking, makeBodyPlaces, placeBody, type BodyPlaces } from "./walking.ts";
 import { emptyWorkPicture, shrinkPicture, type WorkPicture } from "./work-picture.ts";
 
@@ -42,6 +43,7 @@ export interface ShaftSight {
   /** What has come into the picture, for fans; null where there is no time to look for any. */
   readonly change: FanChange | null;
   readonly standing: StandingLines;
+  readonly rested: RestedShaft;
   t: Milliseconds | null;
   /** How far the hands are where they were, 0 to 1. */
   still: number;
@@ -73,6 +75,7 @@ export function openSight(tuning: ShaftTuning, leisure: boolean, rod: RodColour 
     places: makeBodyPlaces(),
     change: leisure ? emptyFanChange() : null,
     standing: noStandingLines(sweep.directions),
+    rested: noRestedShaft(),
     t: null,
     still: 0,
     novelty: new Float32Array(sweep.directions),

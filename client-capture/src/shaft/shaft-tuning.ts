@@ -90,6 +90,15 @@ export const shaftTuning = {
   motionWeight: 0.8,
   /** Seconds over which the standing background is averaged. Up: notices slower clubs, forgets a swaying camera later. */
   backgroundTime: 3,
+  /**
+   * A shaft rests that turns by no more than this, radians, its grip within so many torso lengths, for so many seconds; it has left where it is turned by so much, radians. How far beside its line and
+   * beyond its end the background is then taken anew, torso lengths. Up: a rest is found oftener (the first two), seldomer (the third); what was covered looks new for longer (the fourth).
+   */
+  restTurn: 0.1,
+  restWay: 0.15,
+  restFor: 0.15,
+  restLeft: 0.35,
+  restWide: 0.07,
   /** How much likeness to the rod's colour is worth against brightness. Up: goes by the rod alone. */
   rodGain: 0.6,
   /** What on the far side of the hands makes the rod count as seen, nats. */

@@ -22,6 +22,7 @@ import { seenLong } from "./seen-long.ts";
 import { shaftTuning, type ShaftTuning } from "./shaft-tuning.ts";
 import { makeTurnFilter, predictTurn, weighTurn, type TurnFilter } from "./turn-filter.ts";
 import { turnedSinceStart } from "./slow-background.ts";
+import { uncoverBackground } from "./uncover-background.ts";
 import { wantDirections } from "./want-directions.ts";
 import { weighFans } from "./weigh-fans.ts";
 import { weighEmergence } from "./weigh-emergence.ts";
@@ -262,16 +263,21 @@ const howLow = ({ rodAlong, hands, tuning }: ShaftSight): number => (rodAlong ? 
 /** How far the hands rest as at address: low, and where they were. */
 const howResting = (sight: ShaftSight): number => howLow(sight) * sight.still;
 
-/** Lets the shaft's line pull the hands onto itself, across the line, and remembers how long it looks. */
+/** Lets the shaft's line pull the hands onto itself, across the line, and remembers how long it looks and where it rests. */
 function followShaft(state: ShaftTrackerState, shaft: Extract<ShaftInImage, { status: "tracked" }>): void {
-  const { sight, length } = state;
-  state.followed = shaft.t;
-  if (shaft.head !== null) {
-    length.length = Math.hypot(shaft.head.x - shaft.grip.x, shaft.head.y - shaft.grip.y) / sight.hands.now.torso;
-    length.rate = shaft.angularRate;
-    length.t = shaft.t;
+  const { sight, length, tuning } = state;
+  const { t, grip, head, angle, angularRate } = shaft;
+  const { torso } = sight.hands.now;
+  // Out of the picture it goes on beyond what a club looks at most.
+  const reach = head === null ? tuning.reach * torso : Math.hypot(head.x - grip.x, head.y - grip.y);
+  state.followed = t;
+  if (head !== null) {
+    length.length = reach / torso;
+    length.rate = angularRate;
+    length.t = t;
   }
-  correctHands(sight.hands, shaft.angle, shaft.grip.x, shaft.grip.y, shaft.angularRate, sight.tuning);
+  uncoverBackground(sight.rested, sight.background, sight.work, { t, ...grip, angle, reach }, torso, tuning);
+  correctHands(sight.hands, angle, grip.x, grip.y, angularRate, tuning);
 }
 
 function keep(
