@@ -21,7 +21,8 @@ export function smoothShaft(
 ): readonly ShaftInImage[] {
   const tuning: ShaftTuning = { ...shaftTuning, ...overrides };
   const first = evidence.find((each) => each.sweep.length > 0);
-  if (first === undefined) return evidence.map(({ t }) => ({ status: "lost", t, reason: "no-hands" }));
+  if (first === undefined)
+    return evidence.map(({ t, whyNot }) => ({ status: "lost", t, reason: whyNot ?? "no-hands" }));
   const directions = first.sweep.length;
   const arrival = arrivalOdds(directions, first.handed, tuning);
   const likelihood = new Float32Array(directions);

@@ -1,5 +1,6 @@
 import type { Body } from "@overcue/client-capture/pipeline/body";
 import { shaftTuning } from "@overcue/client-capture/shaft/shaft-tuning";
+import { smoothShaft } from "@overcue/client-capture/shaft/smooth-shaft";
 import { startShaftTracker, trackShaft } from "@overcue/client-capture/shaft/track-shaft";
 import { isWalking, makeBodyPlaces, placeBody } from "@overcue/client-capture/shaft/walking";
 import { milliseconds } from "@overcue/shared-geometry/units";
@@ -68,6 +69,18 @@ test("T58 a picture that sways moves nobody, and neither does a sway that is onl
     return isWalking(places, torso, shaftTuning);
   });
   expect(found).not.toContain(true);
+});
+
+test("T58 the full pass over pictures in which nothing was looked for says why of each, as the first pass did", () => {
+  const state = startShaftTracker({ handed: "right", keepEvidence: milliseconds(Infinity) });
+  const random = seeded(5);
+  for (let i = 0; i < 40; i++) {
+    const picture = drawPicture(300, 400, 90, [], 4, random);
+    trackShaft(state, { picture, t: milliseconds(i * 33), body: drawBody(i * 33, 50 + 5 * i, 257, torso) });
+  }
+  const walkedIn = state.evidence.slice(-20);
+  expect(walkedIn.map(({ whyNot }) => whyNot)).toEqual(walkedIn.map(() => "walking"));
+  expect(smoothShaft(walkedIn)).toEqual(walkedIn.map(({ t }) => ({ status: "lost", t, reason: "walking" })));
 });
 
 test("T58 a line on the ground that hands are carried past is not taken for a shaft, and the golfer who stands still with a club is found again", () => {
