@@ -46,10 +46,13 @@ test("D13 the page says hello as a display of this protocol, and the coach's as 
   await page.waitForSelector("[data-screen=pairing]");
   await page.goto(relay.address("coach"));
   await page.waitForSelector("[data-screen=coach]");
-  expect(relay.hellos.map(({ role, protocol }) => [role, protocol])).toEqual([
-    ["display", protocolVersion],
-    ["coach", protocolVersion],
-  ]);
+  // A page is drawn before its hello has come to the relay, or after.
+  await expect
+    .poll(() => relay.hellos.map(({ role, protocol }) => [role, protocol]))
+    .toEqual([
+      ["display", protocolVersion],
+      ["coach", protocolVersion],
+    ]);
 });
 
 test("D13 a lost relay is said, and the page comes back by itself with everything as it is by then", async () => {
