@@ -10,7 +10,7 @@ import { startPoseClient } from "../pose/pose-client.ts";
 import { clipConfiguration } from "./clip-configuration.ts";
 import { clipReport } from "./clip-report.ts";
 import { findStation } from "./find-station.ts";
-import type { Job } from "./job.ts";
+import type { Job, PosePace } from "./job.ts";
 import { measureClip, type MeasuredClip } from "./measure-clip.ts";
 import { openDemoJob } from "./measure-demo.ts";
 
@@ -20,7 +20,7 @@ const patience = 120_000;
 interface Opened {
   readonly source: FrameSource;
   readonly configuration: Configuration;
-  readonly posesEvery: number;
+  readonly poses: PosePace;
   readonly report: (measured: MeasuredClip) => unknown;
 }
 
@@ -36,7 +36,7 @@ async function openJob(job: Exclude<Job, { kind: "picture" }>, measure: MeasureC
     return {
       source,
       configuration,
-      posesEvery: job.posesEvery,
+      poses: job.poses,
       report: (measured) => answer(measured.answer, configuration.camera),
     };
   }
@@ -46,7 +46,7 @@ async function openJob(job: Exclude<Job, { kind: "picture" }>, measure: MeasureC
   return {
     source,
     configuration,
-    posesEvery: 1,
+    poses: { every: 1, late: 0 },
     report: (measured) =>
       clipReport(job.clip, source.info, measured, configuration.settings.handed, configuration.camera !== null),
   };
@@ -70,14 +70,14 @@ async function findPose(): Promise<unknown> {
 
 async function measure(job: Exclude<Job, { kind: "picture" }>): Promise<unknown> {
   const measure = startMeasureClient();
-  const { source, configuration, posesEvery, report } = await openJob(job, measure);
+  const { source, configuration, poses, report } = await openJob(job, measure);
   const pose = await startPoseClient({ model: "full", delegate: "CPU", warmUp: false, patience });
   measure.start(configuration, job.kind === "demo" ? "show" : "clip");
   const started = performance.now();
   const tellProgress = (done: number): void => {
     if (done % 100 === 0) console.info(`${String(done)} frames`);
   };
-  const measured = await measureClip(source, pose, measure, tellProgress, posesEvery);
+  const measured = await measureClip(source, pose, measure, tellProgress, poses);
   const seconds = (performance.now() - started) / 1000;
   for (const failure of measured.failures.slice(0, 5)) console.info(failure);
   const answer = report(measured);

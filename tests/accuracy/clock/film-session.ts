@@ -20,11 +20,12 @@ export interface FilmedSession {
 
 /**
  * A session played by the demo golfer in Chromium, through the real pose model, tracker, lift and clock, and through the camera that its sticks give
- * (`found`) or the virtual camera itself (`known`). @throws Error with a sentence where the sticks are not found or the page fails.
+ * (`found`) or the virtual camera itself (`known`). `posesLate`: how many milliseconds after its picture a pose is there. @throws Error with a sentence where the sticks are not found or the page fails.
  */
 export async function filmSession(
   { scene, index }: PracticeSession,
   station: "known" | "found",
+  posesLate: number,
   width = scene.camera.width,
 ): Promise<FilmedSession> {
   const job: Job = {
@@ -34,7 +35,10 @@ export async function filmSession(
     framesPerSecond: scene.framesPerSecond,
     rodColour: "orange",
     seed: index,
-    posesEvery: Math.max(1, Math.round(scene.framesPerSecond / posesPerSecond)),
+    poses: {
+      every: Math.max(1, Math.round(scene.framesPerSecond / posesPerSecond)),
+      late: Math.round((scene.framesPerSecond * posesLate) / 1000),
+    },
     station,
   };
   const told = (await runInChromium({ client, clipPath: null, description: job }, () => undefined)) as

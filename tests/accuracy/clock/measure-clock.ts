@@ -30,13 +30,13 @@ export interface MeasuredFilm extends MeasuredSession {
 }
 
 /** A session played by the demo golfer: every stage is real, the pose model and the search for the sticks too. */
-export async function measureFilmed(index: number): Promise<MeasuredFilm> {
+export async function measureFilmed(index: number, posesLate: number): Promise<MeasuredFilm> {
   const session = practiceSession(index, drawnSession);
-  const found = await filmSession(session, "found").catch((error: unknown) => {
+  const found = await filmSession(session, "found", posesLate).catch((error: unknown) => {
     if (String(error).includes("sticks were not found")) return null;
     throw error;
   });
-  const { answer, frames } = found ?? (await filmSession(session, "known"));
+  const { answer, frames } = found ?? (await filmSession(session, "known", posesLate));
   const { position } = session.scene.camera;
   const lens = found?.answer.camera?.position ?? null;
   return {

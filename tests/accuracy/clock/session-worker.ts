@@ -5,6 +5,8 @@ import { measureFilmed, measureSimulated, type MeasuredFilm, type MeasuredSessio
 export interface Task {
   readonly how: "simulated" | "filmed";
   readonly index: number;
+  /** Of filmed sessions: how many milliseconds after its picture a pose is there. */
+  readonly posesLate: number;
 }
 
 export type Answer =
@@ -22,7 +24,7 @@ port.on("message", (task: Task) => {
     });
 });
 
-async function measure({ how, index }: Task): Promise<Answer> {
+async function measure({ how, index, posesLate }: Task): Promise<Answer> {
   if (how === "simulated") return { how, index, ...measureSimulated(index) };
-  return { how, index, ...(await measureFilmed(index)) };
+  return { how, index, ...(await measureFilmed(index, posesLate)) };
 }
