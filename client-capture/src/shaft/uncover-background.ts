@@ -1,4 +1,4 @@
-import { wrapAngle } from "@overcue/shared-geometry/angle";
+import { angleBetween } from "@overcue/shared-geometry/angle";
 import { radians } from "@overcue/shared-geometry/units";
 import type { SlowBackground } from "./background-state.ts";
 import type { ShaftTuning } from "./shaft-tuning.ts";
@@ -34,7 +34,7 @@ export function uncoverBackground(
 ): void {
   const x = shaft.x - background.swayX * picture.factor;
   const y = shaft.y - background.swayY * picture.factor;
-  const turned = Math.abs(wrapAngle(radians(shaft.angle - rested.angle)));
+  const turned = Math.abs(angleBetween(radians(rested.angle), radians(shaft.angle)));
   if (turned < tuning.restTurn && Math.hypot(x - rested.x, y - rested.y) < tuning.restWay * torso) {
     rested.until = shaft.t;
     rested.reach = Math.max(rested.reach, shaft.reach);

@@ -1,7 +1,4 @@
 import { join } from "node:path";
-import { pixels } from "@overcue/shared-geometry/units";
-import { imagePoint } from "@overcue/shared-geometry/point";
-import type { Camera } from "@overcue/shared-geometry/camera";
 import { runInChromium } from "../../../client-capture/measure/run-in-chromium.ts";
 import type { DemoAnswer } from "../../../client-capture/src/measure-page/measure-demo.ts";
 import type { Job } from "../../../client-capture/src/measure-page/job.ts";
@@ -26,12 +23,11 @@ export async function filmSession(
   { scene, index }: PracticeSession,
   station: "known" | "found",
   posesLate: number,
-  width = scene.camera.width,
 ): Promise<FilmedSession> {
   const job: Job = {
     kind: "demo",
     plan: scene.plan,
-    camera: resized(scene.camera, width / scene.camera.width),
+    camera: scene.camera,
     framesPerSecond: scene.framesPerSecond,
     rodColour: "orange",
     seed: index,
@@ -50,16 +46,4 @@ export async function filmSession(
     | { readonly ok: false; readonly why: string };
   if (!told.ok) throw new Error(told.why);
   return { answer: told.report, frames: told.pace.frames, seconds: told.pace.seconds };
-}
-
-/** The same camera with smaller or larger pixels; sizes are kept even. */
-function resized(camera: Camera, factor: number): Camera {
-  const even = (size: number): number => 2 * Math.round((size * factor) / 2);
-  return {
-    ...camera,
-    width: pixels(even(camera.width)),
-    height: pixels(even(camera.height)),
-    focal: pixels(camera.focal * factor),
-    principal: imagePoint(camera.principal.x * factor, camera.principal.y * factor),
-  };
 }

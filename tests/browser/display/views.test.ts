@@ -54,19 +54,19 @@ const present: Readonly<Record<string, string>> = {
   "felt-question": ".felt-question button",
 };
 
-const sizes = viewports.map(({ width, height }) => ({ width, height }));
 /** Sizes that are read from as far away show the same page, made larger: it is opened once. */
-const openings = [...new Set(viewports.map(({ distance }) => distance))].map((distance) => {
-  const shown = sizes.filter((_, at) => viewports[at]?.distance === distance);
-  return { distance, shown, at: shown.map(({ width, height }) => `${width} x ${height}`).join(" and ") };
-});
+const openings = [...Map.groupBy(viewports, ({ distance }) => distance)].map(([distance, sizes]) => ({
+  distance,
+  sizes: sizes.map(({ width, height }) => ({ width, height })),
+  at: sizes.map(({ width, height }) => `${width} x ${height}`).join(" and "),
+}));
 
-describe.each(openings)("at $at", ({ distance, shown }) => {
+describe.each(openings)("at $at", ({ distance, sizes }) => {
   test.each(views)(
     "D4 D5 $name: axe is content, words are large enough and whole, nothing sticks out",
     async (view) => {
       const relay = await startScriptedRelay({ pages: builtPages() });
-      const context = await browser.newContext({ viewport: shown[0] ?? null, reducedMotion: "reduce" });
+      const context = await browser.newContext({ viewport: sizes[0] ?? null, reducedMotion: "reduce" });
       const page = await context.newPage();
       const complaints: string[] = [];
       page.on("console", (message) => {
@@ -75,7 +75,7 @@ describe.each(openings)("at $at", ({ distance, shown }) => {
       page.on("pageerror", (error) => complaints.push(error.message));
       try {
         await openView(page, relay, view, distance);
-        for (const size of shown) {
+        for (const size of sizes) {
           await resizeTo(page, size);
           await expectReadable(page, view, distance, `${view.name} at ${size.width} x ${size.height}`);
         }
